@@ -1,0 +1,115 @@
+package startwater.fish;
+
+import java.util.List;
+
+/**
+ * What one species needs, bears and eats. Every number has its source and a tag in the species file it was read from;
+ * kinetics marked "tuned" there were solved so that the stated LC50 comes out.
+ *
+ * @param id file name without ending, for example {@code channel-catfish}
+ * @param shape which drawing stands for it
+ * @param curves survival curve by {@link Stressor}, in its order
+ * @param chlorideHalfMgPerL chloride that halves the nitrite that counts, mg/L
+ * @param methaemoglobinHalfMgPerL effective nitrite damage at which half the haemoglobin is bound, mg N/L
+ * @param coldLimitC below this temperature cold is a stressor, °C
+ * @param warmLimitC above this temperature heat is a stressor, °C
+ * @param appetite how appetite falls
+ * @param feed the feed table
+ * @param guidance levels from which stress counts
+ */
+public record Species(
+        String id,
+        Shape shape,
+        List<SurvivalCurve> curves,
+        double chlorideHalfMgPerL,
+        double methaemoglobinHalfMgPerL,
+        double coldLimitC,
+        double warmLimitC,
+        Appetite appetite,
+        FeedTable feed,
+        Guidance guidance) {
+    /** Body mass at which the ammonia thresholds of the file hold, g. */
+    public static final double AMMONIA_REFERENCE_MASS_G = 12;
+    /** Nitrogen in the live body, mg N per g (16 % protein, 16 % of it N). */
+    public static final double BODY_NITROGEN_MG_PER_G = 25.6;
+    /** Hill exponent of methaemoglobin against damage (both published catfish series give 1.6). */
+    public static final double METHAEMOGLOBIN_HILL = 1.6;
+    /** pH outside this range is a stressor (survival range of tilapia; EIFAC 1969 for others). */
+    public static final double PH_LOW = 5;
+
+    public static final double PH_HIGH = 9.5;
+
+    /** Which drawing stands for the species. */
+    public enum Shape {
+        TILAPIA,
+        CATFISH,
+        TROUT,
+        CARP
+    }
+
+    /**
+     * Levels from which stress counts.
+     *
+     * @param ammoniaMgPerL un-ionised ammonia, mg N/L
+     * @param nitriteMgPerL nitrite counted against chloride, mg N/L
+     * @param oxygenMgPerL oxygen, mg/L
+     * @param chlorineMgPerL total residual chlorine, mg/L
+     * @param carbonDioxideMgPerL mg/L
+     */
+    public record Guidance(
+            double ammoniaMgPerL,
+            double nitriteMgPerL,
+            double oxygenMgPerL,
+            double chlorineMgPerL,
+            double carbonDioxideMgPerL) {}
+
+    public Species {
+        curves = List.copyOf(curves);
+        if (curves.size() != Stressor.COUNT) {
+            throw new IllegalArgumentException("A species needs one survival curve for each of "
+                    + List.of(Stressor.values()) + ", found " + curves.size());
+        }
+    }
+
+    public SurvivalCurve curve(Stressor stressor) {
+        return curves.get(stressor.ordinal());
+    }
+
+    /** The factor on the ammonia thresholds for fish of this mass (bigger fish bear more), mass in g. */
+    public static double ammoniaSizeFactor(double massG) {
+        return StrictMath.sqrt(StrictMath.sqrt(massG / AMMONIA_REFERENCE_MASS_G));
+    }
+
+    /** The factor that lets un-ionised ammonia count more as the water turns acid: C = NH3-N / factor. @param h mol/L */
+    public static double ammoniumFactor(double h) {
+        double x = h / 1e-7;
+        return x > X_AT_PH_6_5 ? 0.7715 / x : 1 / (1 + 0.31 * x * x);
+    }
+
+    private static final double X_AT_PH_6_5 = StrictMath.pow(10, 0.5);
+
+    /** Methaemoglobin share 0..1 at this nitrite damage, mg N/L effective. */
+    public double methaemoglobin(double nitriteDamage) {
+        double p = StrictMath.pow(Math.max(0, nitriteDamage) / methaemoglobinHalfMgPerL, METHAEMOGLOBIN_HILL);
+        return p / (1 + p);
+    }
+
+    /** Table ration as a share of body mass per day. @param massG g, @param temperatureC °C */
+    public double tableRationFraction(double massG, double temperatureC) {
+        return feed.fractionAtBest(massG) * appetite.temperature(temperatureC);
+    }
+
+    /** Oxygen uptake of resting, fasting fish, mg/kg/h: 500 W^-0.2 at 25 °C, 1.07 a degree. */
+    public static double oxygenUptakeMgPerKgHour(double massG, double temperatureC) {
+        return 500 * StrictMath.pow(massG, -0.2) * StrictMath.pow(1.07, temperatureC - 25);
+    }
+
+    /** The species with this id. @throws IllegalArgumentException naming the ids there are */
+    public static Species byId(String id) {
+        return SpeciesFiles.byId(id);
+    }
+
+    public static List<String> ids() {
+        return SpeciesFiles.ids();
+    }
+}
