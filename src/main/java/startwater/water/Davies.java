@@ -1,0 +1,36 @@
+package startwater.water;
+
+import startwater.quantity.OutOfRangeException;
+import startwater.quantity.Units;
+
+/**
+ * Activity coefficient of an ion.
+ *
+ * <p>Davies (1962) Ion Association: log10 γ = -A z² (√I/(1+√I) - 0.3 I), usable to an ionic strength of 0.5 mol/L. A =
+ * 1.82e6 (εT)^-1.5 (Stumm and Morgan 1996, Aquatic Chemistry, chapter 3), with the dielectric constant of water from
+ * Malmberg and Maryott (1956) J. Res. Natl. Bur. Stand. 56:1-8.
+ */
+public final class Davies {
+    private Davies() {}
+
+    /**
+     * Decimal logarithm of the activity coefficient.
+     *
+     * @param charge charge of the ion, with or without its sign
+     * @param ionicStrength mol/L, 0 to 0.5
+     * @param temperatureC 0 to 50 °C
+     * @throws OutOfRangeException outside those ranges
+     */
+    public static double log10Gamma(int charge, double ionicStrength, double temperatureC) {
+        OutOfRangeException.check("Davies 1962", "ionic strength in mol/L", ionicStrength, 0, 0.5);
+        OutOfRangeException.check("Davies 1962", "temperature in °C", temperatureC, 0, 50);
+        double root = StrictMath.sqrt(ionicStrength);
+        return -slope(temperatureC) * charge * charge * (root / (1 + root) - 0.3 * ionicStrength);
+    }
+
+    private static double slope(double temperatureC) {
+        double dielectric = 87.740 + temperatureC * (-0.40008 + temperatureC * (9.398e-4 - 1.410e-6 * temperatureC));
+        double product = dielectric * Units.kelvinFromCelsius(temperatureC);
+        return 1.82e6 / (product * StrictMath.sqrt(product));
+    }
+}

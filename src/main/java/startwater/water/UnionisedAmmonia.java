@@ -1,0 +1,40 @@
+package startwater.water;
+
+import startwater.quantity.OutOfRangeException;
+import startwater.quantity.Units;
+
+/**
+ * Share of total ammonia nitrogen that is un-ionised (NH3) in fresh water.
+ *
+ * <p>Emerson, Russo, Lund and Thurston (1975) J. Fish. Res. Board Can. 32:2379-2383: pKa = 0.09018 + 2729.92 / T(K), for
+ * 0 to 50 °C and zero salinity. The tables printed since were computed with T = t + 273.15, and so is this. Salt lowers
+ * the share (about 12 % at 1 g/L NaCl), so leaving it out errs on the safe side.
+ */
+public final class UnionisedAmmonia {
+    private static final String EQUATION = "Emerson et al. 1975";
+
+    private UnionisedAmmonia() {}
+
+    /**
+     * Acid constant of ammonium.
+     *
+     * @param temperatureC water temperature, 0 to 50 °C
+     * @throws OutOfRangeException outside that range
+     */
+    public static double pKa(double temperatureC) {
+        OutOfRangeException.check(EQUATION, "temperature in °C", temperatureC, 0, 50);
+        return 0.09018 + 2729.92 / Units.kelvinFromCelsius(temperatureC);
+    }
+
+    /**
+     * Un-ionised share, 0 to 1.
+     *
+     * @param ph 0 to 14
+     * @param temperatureC water temperature, 0 to 50 °C
+     * @throws OutOfRangeException outside those ranges
+     */
+    public static double fraction(double ph, double temperatureC) {
+        OutOfRangeException.check(EQUATION, "pH", ph, 0, 14);
+        return 1 / (1 + StrictMath.pow(10, pKa(temperatureC) - ph));
+    }
+}

@@ -1,0 +1,2 @@
+/** Equations of water chemistry: pure functions of the state, without time. One class per published equation. */
+package startwater.water;
