@@ -1,0 +1,226 @@
+package startwater.drill;
+
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A drill as data: one file in {@code scenarios/}. Units are in the field names; days count from the start of the system
+ * (day 0), hours of the day from midnight.
+ *
+ * @param id file name without ending
+ * @param number place on the shelf
+ * @param text what is shown, by language code ({@code en}, {@code es})
+ * @param skills skill ids that are drilled
+ * @param exposes habit ids that do badly here
+ * @param rules numbers of the standing rules in which the debrief should end
+ * @param system the tank
+ * @param fish the fish in it, or null
+ * @param plannedFish the fish that are to come, where there are none yet, or null
+ * @param source the water at hand
+ * @param start how the system got to the first visit
+ * @param unknowns priors that differ from the usual ones
+ * @param keeper when somebody is there
+ * @param shelf what is at hand
+ * @param events what happens by itself
+ */
+public record Scenario(
+        String id,
+        int number,
+        Map<String, Words> text,
+        List<String> skills,
+        List<String> exposes,
+        List<Integer> rules,
+        Water system,
+        @Nullable Fish fish,
+        @Nullable Fish plannedFish,
+        Source source,
+        Start start,
+        Map<Unknown, Prior> unknowns,
+        Keeper keeper,
+        Shelf shelf,
+        List<Happening> events) {
+    public Scenario {
+        text = Map.copyOf(text);
+        skills = List.copyOf(skills);
+        exposes = List.copyOf(exposes);
+        rules = List.copyOf(rules);
+        unknowns = Map.copyOf(unknowns);
+        events = List.copyOf(events);
+    }
+
+    /**
+     * The words of one language.
+     *
+     * @param title short name
+     * @param place where the tank stands, for the card
+     * @param water the source, for the card
+     * @param stock the fish, for the card
+     * @param keeper who is there when, for the card
+     * @param story two or three sentences that open the drill
+     * @param goal one sentence
+     * @param debrief one or two sentences that close it
+     */
+    public record Words(
+            String title,
+            String place,
+            String water,
+            String stock,
+            String keeper,
+            String story,
+            String goal,
+            String debrief) {}
+
+    /**
+     * One body of water with its filter and air.
+     *
+     * @param volumeL L
+     * @param media id of the kind of media: moving-bed, static-plastic, sand, sponge
+     * @param mediaAreaM2 wetted area, m2
+     * @param airKlaPerHour oxygen transfer of the devices at 20 °C, 1/h
+     * @param surfaceKlaPerHour of the still surface, 1/h
+     * @param carbonDioxideRatio CO2 over oxygen transfer
+     * @param roomCarbonDioxidePpm parts per million
+     * @param altitudeM m
+     * @param setPointC what the water drifts to, °C
+     * @param temperatureRatePerDay how fast, 1/d
+     */
+    public record Water(
+            double volumeL,
+            String media,
+            double mediaAreaM2,
+            double airKlaPerHour,
+            double surfaceKlaPerHour,
+            double carbonDioxideRatio,
+            double roomCarbonDioxidePpm,
+            double altitudeM,
+            double setPointC,
+            double temperatureRatePerDay) {}
+
+    /**
+     * @param species species id
+     * @param count number at the first visit
+     * @param massG mean mass when they came in (day 0), g
+     * @param proteinPercent crude protein of the feed, %
+     * @param mealsAtHours hours of the day
+     */
+    public record Fish(String species, int count, double massG, double proteinPercent, List<Double> mealsAtHours) {
+        public Fish {
+            mealsAtHours = List.copyOf(mealsAtHours);
+        }
+    }
+
+    /**
+     * @param temperatureC °C
+     * @param ph pH
+     * @param alkalinityMgPerL as CaCO3
+     * @param ammoniaMgPerL mg N/L
+     * @param nitrateMgPerL mg N/L
+     * @param chlorideMgPerL mg/L
+     * @param freeChlorineMgPerL mg/L as Cl2
+     * @param combinedChlorineMgPerL mg/L as Cl2
+     * @param statedChlorineMgPerL the most the supplier states, mg/L as Cl2: neutralise for this
+     */
+    public record Source(
+            double temperatureC,
+            double ph,
+            double alkalinityMgPerL,
+            double ammoniaMgPerL,
+            double nitrateMgPerL,
+            double chlorideMgPerL,
+            double freeChlorineMgPerL,
+            double combinedChlorineMgPerL,
+            double statedChlorineMgPerL) {}
+
+    /**
+     * @param day day of the first visit
+     * @param before what was done until then
+     */
+    public record Start(int day, List<Before> before) {
+        public Start {
+            before = List.copyOf(before);
+        }
+    }
+
+    /**
+     * Orders of the one before, from a day on.
+     *
+     * @param fromDay first day they hold
+     * @param feed share of the table ration
+     * @param changePerDay share of the water changed each day at the first visiting hour
+     * @param ammoniumChlorideG given on {@code fromDay}, once
+     * @param bicarbonateG given on {@code fromDay}, once
+     * @param saltG given on {@code fromDay}, once
+     */
+    public record Before(
+            int fromDay,
+            double feed,
+            double changePerDay,
+            double ammoniumChlorideG,
+            double bicarbonateG,
+            double saltG) {}
+
+    /**
+     * @param visitsAtHours hours of the day at which somebody comes
+     * @param days length of the drill, d
+     * @param away spans without a visit
+     * @param decisions most decisions a learner makes
+     * @param decisionVisits numbers of the keeper's visits (0 is the first) at which the learner is asked to decide; at
+     *     the others the orders stand, unless something has changed
+     */
+    public record Keeper(
+            List<Double> visitsAtHours, int days, List<Away> away, int decisions, List<Integer> decisionVisits) {
+        public Keeper {
+            visitsAtHours = List.copyOf(visitsAtHours);
+            away = List.copyOf(away);
+            decisionVisits = List.copyOf(decisionVisits);
+        }
+    }
+
+    /** Nobody comes from one day (inclusive, from the start of the system) to another (exclusive), in days. */
+    public record Away(double fromDay, double toDay) {}
+
+    /**
+     * What is at hand. Amounts in g; a pad that is not there cannot be read.
+     *
+     * @param strips number of strips
+     * @param chlorideStrips number of chloride strips
+     * @param oxygenMeter whether there is one
+     * @param phMeter whether there is one
+     */
+    public record Shelf(
+            double saltG,
+            double bicarbonateG,
+            double sodaAshG,
+            double ammoniumChlorideG,
+            double thiosulfateG,
+            int strips,
+            int chlorideStrips,
+            boolean oxygenMeter,
+            boolean phMeter) {}
+
+    /**
+     * Something that happens by itself.
+     *
+     * @param atDay days from the start of the system
+     * @param kind what
+     * @param hours how long, where it lasts
+     * @param amount °C for a set point, share for a filter loss
+     */
+    public record Happening(double atDay, Kind kind, double hours, double amount) {
+        /** The kinds. */
+        public enum Kind {
+            AIR_OFF,
+            PUMP_OFF,
+            POWER_OFF,
+            SET_POINT,
+            OVERFED
+        }
+    }
+
+    /** The words in {@code language}, or in English. */
+    public Words words(String language) {
+        Words words = text.get(language);
+        return words != null ? words : java.util.Objects.requireNonNull(text.get("en"), id + " has no English text");
+    }
+}
