@@ -10,12 +10,14 @@ import java.util.List;
 public final class Calendar {
     public static final int DAY = 1440;
 
+    private final Scenario scenario;
     private final List<Integer> visits;
     private final List<Integer> meals;
     private final int first;
     private final int end;
 
-    private Calendar(List<Integer> visits, List<Integer> meals, int first, int end) {
+    private Calendar(Scenario scenario, List<Integer> visits, List<Integer> meals, int first, int end) {
+        this.scenario = scenario;
         this.visits = List.copyOf(visits);
         this.meals = List.copyOf(meals);
         this.first = first;
@@ -42,7 +44,7 @@ public final class Calendar {
         }
         int end = lastDay * DAY + minuteOfDay(s.keeper().visitsAtHours().get(0));
         visits.removeIf(m -> m >= end);
-        return new Calendar(visits, meals, visits.get(0), end);
+        return new Calendar(s, visits, meals, visits.get(0), end);
     }
 
     private static boolean away(Scenario s, int minute) {
@@ -75,6 +77,18 @@ public final class Calendar {
     /** When somebody next comes after this visit: the next visit, or the end. */
     public int after(int number) {
         return number + 1 < visits.size() ? visits.get(number + 1) : end;
+    }
+
+    /** The first visit after a minute, though the drill be over by then. */
+    public int nextVisitAfter(int minute) {
+        for (int day = Math.floorDiv(minute, DAY); ; day++) {
+            for (double hour : scenario.keeper().visitsAtHours()) {
+                int at = day * DAY + minuteOfDay(hour);
+                if (at > minute && !away(scenario, at)) {
+                    return at;
+                }
+            }
+        }
     }
 
     /** Meals a day. */

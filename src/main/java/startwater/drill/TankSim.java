@@ -48,13 +48,15 @@ public final class TankSim {
         SourceWater water = draw.source();
         double[] y = TankStart.filled(
                 draw.parameters(),
-                water.neutralised(s.source().statedChlorineMgPerL()).at(s.system().setPointC()),
+                water.neutralised(s.source().statedChlorineMgPerL())
+                        .at(s.system().setPointC()),
                 Math.min(1, draw.value(Unknown.AOB_SEED)),
                 Math.min(1, draw.value(Unknown.NOB_SEED)));
         if (s.fish() != null) {
             TankStart.stock(y, draw.parameters(), s.fish().count(), s.fish().massG());
         }
-        TankSim sim = new TankSim(s, calendar, draw, y, Controls.running(s.system().setPointC()));
+        TankSim sim =
+                new TankSim(s, calendar, draw, y, Controls.running(s.system().setPointC()));
         sim.before(stepper);
         sim.goTo(calendar.first(), stepper);
         sim.handOver();

@@ -67,5 +67,4 @@ public final class FishSigns {
     public static double haze(double[] y) {
         return y[ORGANIC_N] / (y[ORGANIC_N] + HALF_HAZE_MG_PER_L);
     }
-
 }
