@@ -91,6 +91,16 @@ public final class Calendar {
         }
     }
 
+    /** When the learner is next asked by plan after this visit: the next decision visit, or the end. */
+    public int nextDecisionAfter(int number) {
+        for (int asked : scenario.keeper().decisionVisits()) {
+            if (asked > number && asked < visits.size()) {
+                return visits.get(asked);
+            }
+        }
+        return end;
+    }
+
     /** Meals a day. */
     public int mealsPerDay() {
         return meals.size();

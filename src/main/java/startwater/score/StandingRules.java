@@ -1,6 +1,8 @@
 package startwater.score;
 
 import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 import startwater.drill.Decision;
 import startwater.fish.Species;
@@ -53,10 +55,28 @@ public final class StandingRules implements Policy {
 
     @Override
     public Decision decide(Notebook book) {
-        return book.fishIn() ? withFish(book) : fishless(book);
+        return ruling(book).decision();
     }
 
-    private Decision withFish(Notebook book) {
+    /**
+     * What the rules say, and which of them spoke.
+     *
+     * @param rules numbers of the rules that bear on this visit, the weightiest first
+     */
+    public record Ruling(Decision decision, List<Integer> rules) {
+        public Ruling {
+            rules = List.copyOf(rules);
+        }
+    }
+
+    /** What the rules say here, with their numbers. */
+    public Ruling ruling(Notebook book) {
+        Set<Integer> spoke = new LinkedHashSet<>();
+        Decision decision = book.fishIn() ? withFish(book, spoke) : fishless(book, spoke);
+        return new Ruling(decision, List.copyOf(spoke));
+    }
+
+    private static Decision withFish(Notebook book, Set<Integer> spoke) {
         AmmoniaSteps steps = stepsFor(book);
         double toxic = book.toxicAmmonia();
         double nitrite = book.value(Pad.NITRITE, 0);
@@ -65,18 +85,27 @@ public final class StandingRules implements Policy {
         double feed = 1;
         double change = 0;
         boolean again = false;
+        if (book.oxygenMgPerL() < (steps.equals(AmmoniaSteps.TROUT) ? 6 : 5) || !book.airSeenOn()) {
+            spoke.add(8);
+        }
         if (toxic > steps.stop()) {
+            spoke.add(4);
             feed = 0;
             change = 0.5;
             again = true;
         } else if (toxic > steps.act()) {
+            spoke.add(3);
             feed = away ? 0 : 0.5;
             change = 0.5;
         } else if (toxic > steps.watch()) {
+            spoke.add(2);
             feed = twice ? 1 : 0.5;
             change = 0.25;
         }
         double salt = salt(book, nitrite);
+        if (nitrite >= MEASURABLE_NITRITE) {
+            spoke.add(5);
+        }
         double chloride = book.value(Pad.CHLORIDE, book.scenario().source().chlorideMgPerL());
         boolean shortOfChloride =
                 nitrite >= MEASURABLE_NITRITE && chloride + added(book, salt) < 0.6 * Notebook.chlorideWanted(nitrite);
@@ -84,11 +113,13 @@ public final class StandingRules implements Policy {
         if ((nitrite > (trout ? 0.2 : 1) && shortOfChloride) || nitrite > (trout ? 1 : 5)) {
             feed = Math.min(feed, 0.5);
             change = Math.max(change, 0.5);
+            spoke.add(6);
         }
         if (away && (nitrite >= MEASURABLE_NITRITE || book.value(Pad.AMMONIA, 0) >= 0.5)) {
             feed = 0;
+            spoke.add(11);
         }
-        if (book.oxygenMgPerL() < (trout ? 6 : 5) || !book.airSeenOn()) {
+        if (spoke.contains(8)) {
             feed = 0;
         }
         change = tempered(book, change);
@@ -96,7 +127,17 @@ public final class StandingRules implements Policy {
             salt = Math.min(book.saltLeftG(), salt + book.saltFor(change * Math.max(0, chloride - source(book))));
         }
         Decision d = Decision.LEAVE_ALONE.withFeed(feed).withChange(change).withSalt(Math.rint(salt));
-        d = d.withBicarbonate(Math.rint(bicarbonate(book, change, steps)));
+        double bicarbonate = Math.rint(bicarbonate(book, change, steps));
+        if (bicarbonate > 0) {
+            spoke.add(7);
+        }
+        if (change > 0) {
+            spoke.add(9);
+        }
+        if (spoke.isEmpty()) {
+            spoke.add(1);
+        }
+        d = d.withBicarbonate(bicarbonate);
         return again ? d.withFollowUp(Decision.FollowUp.LOOK_AGAIN) : d;
     }
 
@@ -145,7 +186,8 @@ public final class StandingRules implements Policy {
     }
 
     /** Rule 14: top up to 2, never over 4; alkalinity over 100; change only where both stand high. */
-    private static Decision fishless(Notebook book) {
+    private static Decision fishless(Notebook book, Set<Integer> spoke) {
+        spoke.add(14);
         Decision d = Decision.LEAVE_ALONE;
         double ammonia = book.value(Pad.AMMONIA);
         if (ammonia < FISHLESS_TOP_UP_BELOW) {
