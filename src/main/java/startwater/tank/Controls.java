@@ -12,7 +12,11 @@ import org.jspecify.annotations.Nullable;
  * @param exchangeSource the water that the slow exchange brings, or null without
  */
 public record Controls(
-        boolean air, boolean pump, double setPointC, double exchangePerDay, @Nullable SourceWater exchangeSource) {
+        boolean air,
+        boolean pump,
+        double setPointC,
+        double exchangePerDay,
+        @Nullable SourceWater exchangeSource) {
     public static Controls running(double setPointC) {
         return new Controls(true, true, setPointC, 0, null);
     }
