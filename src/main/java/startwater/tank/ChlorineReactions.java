@@ -4,14 +4,16 @@ import static startwater.tank.TankLayout.COMBINED_CHLORINE;
 import static startwater.tank.TankLayout.FREE_CHLORINE;
 import static startwater.tank.TankLayout.TAN;
 
+import startwater.water.Chlorine;
+
 /** What residual disinfectant does in the tank. Concentrations in mg/L as Cl2. */
 final class ChlorineReactions {
-    /** mg N bound by 1 mg/L of combined chlorine as Cl2: 14.007/70.906 (stoichiometry of monochloramine). */
-    static final double NITROGEN_PER_COMBINED = 0.1975;
-    /** Free chlorine lost per day in bubbled water, 0.5 an hour (common practice, no source). */
-    static final double FREE_DECAY_PER_DAY = 12;
-    /** Combined chlorine lost per day, 0.01 an hour at most: standing does not remove chloramine. */
-    static final double COMBINED_DECAY_PER_DAY = 0.24;
+    /** mg N bound by 1 mg/L of combined chlorine as Cl2. */
+    static final double NITROGEN_PER_COMBINED = Chlorine.NITROGEN_MG_PER_MG_CHLORAMINE;
+    /** Losses per day in bubbled water. */
+    static final double FREE_DECAY_PER_DAY = 24 * Chlorine.FREE_LOSS_PER_HOUR;
+
+    static final double COMBINED_DECAY_PER_DAY = 24 * Chlorine.COMBINED_LOSS_PER_HOUR;
     /** Share of both filter groups killed per mg/L of residual let in, and the most at once (tuned). */
     static final double FILTER_KILL_PER_MG_PER_L = 0.1;
 

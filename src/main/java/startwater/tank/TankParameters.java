@@ -38,7 +38,7 @@ public record TankParameters(
         double proteinFraction,
         double chlorideHalfMgPerL,
         double temperatureRatePerDay,
-        double[] sensitivity) {
+        Sensitivity sensitivity) {
     public TankParameters {
         require(volumeL > 0, "volume", volumeL, "more than 0 L");
         require(mediaAreaM2 > 0, "media area", mediaAreaM2, "more than 0 m2");
@@ -47,8 +47,6 @@ public record TankParameters(
         require(kLaSurfacePerHour > 0, "surface kLa", kLaSurfacePerHour, "more than 0 per hour");
         require(carbonDioxideAtm > 0 && carbonDioxideAtm < 0.1, "room CO2", carbonDioxideAtm, "0..0.1 atm");
         require(proteinFraction >= 0 && proteinFraction <= 0.7, "protein", proteinFraction, "0..0.7");
-        require(sensitivity.length > 0, "strata", sensitivity.length, "at least one");
-        sensitivity = sensitivity.clone();
     }
 
     private static void require(boolean holds, String what, double value, String want) {
@@ -57,18 +55,8 @@ public record TankParameters(
         }
     }
 
-    @Override
-    public double[] sensitivity() {
-        return sensitivity.clone();
-    }
-
-    /** Factor on the thresholds in this stratum. */
-    double sensitivityOf(int stratum) {
-        return sensitivity[stratum];
-    }
-
     public int strata() {
-        return sensitivity.length;
+        return sensitivity.strata();
     }
 
     /** The most that the media can carry, activity of ammonia oxidisers at 20 °C, mg N/d. */

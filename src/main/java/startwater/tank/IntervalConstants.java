@@ -1,0 +1,140 @@
+package startwater.tank;
+
+import org.jspecify.annotations.Nullable;
+import startwater.biofilter.Nitrification;
+import startwater.fish.Species;
+import startwater.water.CarbonateSystem;
+import startwater.water.OxygenSaturation;
+
+/**
+ * Everything that depends on temperature, salt, fish size and switches, worked out once for an interval in which they
+ * hardly move, so that the rates need no exponential.
+ */
+final class IntervalConstants {
+    /**
+     * Inputs are rounded to a grid before the constants are worked out, so that constants can be kept while nothing
+     * moves and yet depend on the state alone, never on what a stepper did before.
+     */
+    private static final double IONIC_STRENGTH_GRID = 5e-5;
+
+    private static final double TEMPERATURE_GRID_C = 1.0 / 1024;
+    private static final int MASS_BITS_DROPPED = 42;
+    private static final double GAS_TRANSFER_THETA = 1.024;
+    /** Flow through the filter with the pump off, share of the normal. */
+    private static final double FLOW_WITHOUT_PUMP = 0.02;
+    /** Fasting fish excrete this share of what fed fish do. */
+    private static final double FASTING_SHARE = 0.10;
+
+    final double temperatureC;
+    final CarbonateSystem carbonate;
+    final double oxygenSaturation;
+    final double kLaPerDay;
+    final double kLaCo2PerDay;
+    final double co2InBalance;
+    final double thetaAob;
+    final double thetaNob;
+    final double growthAob;
+    final double growthNob;
+    final double decay;
+    final double mineralisation;
+    final double flow;
+    final double aobCapacity;
+    final double nobCapacity;
+    final double nitrousAcid;
+    /** Nitrogen that a fish of this size excretes fasting, mg N/d each; and fed on the full ration. */
+    final double fastingExcretion;
+
+    final double fedExcretion;
+    /** Oxygen that a resting, fasting fish of this size takes, mg/d each. */
+    final double oxygenPerFish;
+    /** Activity at 20 °C with which each group carries the full ration of one fish at 1 mg N/L. */
+    final double aobForFish;
+
+    final double nobForFish;
+    final double ammoniaScale;
+    final double temperatureOutside;
+    private final double ionicStrength;
+    private final double massG;
+    private final Controls controls;
+
+    private IntervalConstants(
+            TankParameters p, Controls controls, double temperatureC, double ionicStrength, double massG) {
+        this.temperatureC = temperatureC;
+        this.ionicStrength = ionicStrength;
+        this.massG = massG;
+        this.controls = controls;
+        carbonate = CarbonateSystem.at(temperatureC, ionicStrength);
+        // A mol of salt weighs about as much as sodium chloride.
+        oxygenSaturation = OxygenSaturation.mgPerL(temperatureC, p.altitudeM(), ionicStrength * 58.44);
+        double gasTheta = StrictMath.pow(GAS_TRANSFER_THETA, temperatureC - 20);
+        double device = controls.air() ? p.kLaDevicePerHour() : 0;
+        kLaPerDay = 24 * gasTheta * (device + p.kLaSurfacePerHour());
+        kLaCo2PerDay = 24 * gasTheta * (device * p.carbonDioxideRatio() + p.kLaSurfacePerHour());
+        co2InBalance = carbonate.co2InBalanceWith(p.carbonDioxideAtm());
+        thetaAob = StrictMath.pow(Nitrification.THETA_AOB, temperatureC - 20);
+        thetaNob = StrictMath.pow(Nitrification.THETA_NOB, temperatureC - 20);
+        growthAob = Nitrification.GROWTH_PER_DAY * p.aobGrowthFactor();
+        growthNob = Nitrification.GROWTH_PER_DAY * p.nobGrowthFactor();
+        decay = Nitrification.DECAY_PER_DAY * StrictMath.pow(Nitrification.THETA_DECAY, temperatureC - 20);
+        mineralisation = Nitrification.MINERALISATION_PER_DAY
+                * StrictMath.pow(Nitrification.THETA_MINERALISATION, temperatureC - 20);
+        flow = controls.pump() ? 1 : FLOW_WITHOUT_PUMP;
+        aobCapacity = p.aobCapacityMgPerDay();
+        nobCapacity = p.nobCapacityMgPerDay();
+        nitrousAcid = Nitrification.nitrousAcidConstant(temperatureC);
+        Species species = p.species();
+        if (species == null || !(massG > 0)) {
+            fastingExcretion = 0;
+            fedExcretion = 0;
+            oxygenPerFish = 0;
+            aobForFish = 0;
+            nobForFish = 0;
+            ammoniaScale = 1;
+            temperatureOutside = 0;
+        } else {
+            double feedMg = 1000 * massG * species.feed().fractionAtBest(massG) * p.proteinFraction();
+            fedExcretion = Meals.EXCRETED_PER_PROTEIN * feedMg * p.excretionFactor();
+            fastingExcretion = FASTING_SHARE * fedExcretion * species.appetite().temperature(temperatureC);
+            oxygenPerFish = 24 * Species.oxygenUptakeMgPerKgHour(massG, temperatureC) * massG / 1000;
+            double load = Meals.AMMONIA_PER_PROTEIN * feedMg * p.excretionFactor();
+            aobForFish = load * (1 + Nitrification.AMMONIA_HALF_MG_PER_L) / thetaAob;
+            nobForFish = load * (1 + Nitrification.NITRITE_HALF_MG_PER_L) / thetaNob;
+            ammoniaScale = Species.ammoniaSizeFactor(massG);
+            temperatureOutside =
+                    Math.max(0, Math.max(species.coldLimitC() - temperatureC, temperatureC - species.warmLimitC()));
+        }
+    }
+
+    /** Constants for the middle of an interval; {@code last} is returned when nothing has moved. */
+    static IntervalConstants of(
+            TankParameters p, Controls controls, double[] y, double temperatureC, @Nullable IntervalConstants last) {
+        double ionic = IONIC_STRENGTH_GRID * Math.rint(ionicStrength(y) / IONIC_STRENGTH_GRID);
+        double mass = rounded(TankReadings.massG(y, p.strata()));
+        double temperature = TEMPERATURE_GRID_C * Math.rint(temperatureC / TEMPERATURE_GRID_C);
+        if (last != null
+                && last.controls.equals(controls)
+                && last.temperatureC == temperature
+                && last.ionicStrength == ionic
+                && last.massG == mass) {
+            return last;
+        }
+        return new IntervalConstants(p, controls, temperature, ionic, mass);
+    }
+
+    private static double ionicStrength(double[] y) {
+        return CarbonateSystem.ionicStrength(
+                y[TankLayout.ALKALINITY], y[TankLayout.CHLORIDE], y[TankLayout.NITRITE], y[TankLayout.NITRATE]);
+    }
+
+    /** Rounded to one part in 2,048. */
+    private static double rounded(double mass) {
+        long half = 1L << (MASS_BITS_DROPPED - 1);
+        return Double.longBitsToDouble((Double.doubleToRawLongBits(mass) + half) & -(1L << MASS_BITS_DROPPED));
+    }
+
+    /** Constants at exactly this state. */
+    static IntervalConstants exact(TankParameters p, Controls controls, double[] y) {
+        return new IntervalConstants(
+                p, controls, y[TankLayout.TEMPERATURE], ionicStrength(y), TankReadings.massG(y, p.strata()));
+    }
+}

@@ -1,0 +1,56 @@
+package startwater.tank;
+
+import static startwater.tank.TankLayout.*;
+
+import startwater.fish.Species;
+import startwater.fish.Stressor;
+
+/** Makes the first state of a system. */
+public final class TankStart {
+    private TankStart() {}
+
+    /**
+     * A system filled with {@code water}, its filter holding a share of its capacity, without fish.
+     *
+     * @param aobShare of the capacity of ammonia oxidisers, 0..1
+     * @param nobShare of the capacity of nitrite oxidisers, 0..1
+     */
+    public static double[] filled(TankParameters p, SourceWater water, double aobShare, double nobShare) {
+        double[] y = new double[TankLayout.length(p.strata())];
+        y[TAN] = water.tanMgPerL();
+        y[NITRITE] = water.nitriteMgPerL();
+        y[NITRATE] = water.nitrateMgPerL();
+        y[ALKALINITY] = water.alkalinityMeqPerL();
+        y[DIC] = water.dicMmolPerL();
+        y[OXYGEN] = water.oxygenMgPerL();
+        y[CHLORIDE] = water.chlorideMgPerL();
+        y[FREE_CHLORINE] = water.freeChlorineMgPerL();
+        y[COMBINED_CHLORINE] = water.combinedChlorineMgPerL();
+        y[TEMPERATURE] = water.temperatureC();
+        y[AOB] = aobShare * p.aobCapacityMgPerDay();
+        y[NOB] = nobShare * p.nobCapacityMgPerDay();
+        y[H_ION] = 1e-8;
+        for (int s = 0; s < p.strata(); s++) {
+            y[survivors(s)] = 1;
+        }
+        TankReadings.settlePh(y);
+        return y;
+    }
+
+    /** Puts fish in. They arrive unharmed and unfed. @param count fish, @param massG mean body mass, g */
+    public static void stock(double[] y, TankParameters p, double count, double massG) {
+        if (p.species() == null) {
+            throw new IllegalArgumentException("Stock: the system has no species to stock " + count + " fish of.");
+        }
+        double bodyMg = count * massG * Species.BODY_NITROGEN_MG_PER_G;
+        y[STOCKED] = TankReadings.fishAlive(y, p.strata()) + count;
+        y[FISH_N] += bodyMg;
+        y[BROUGHT_IN] += bodyMg;
+        for (int s = 0; s < p.strata(); s++) {
+            y[survivors(s)] = 1;
+            for (Stressor stressor : Stressor.values()) {
+                y[hazard(s, stressor)] = 0;
+            }
+        }
+    }
+}
