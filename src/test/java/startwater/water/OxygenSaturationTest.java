@@ -11,7 +11,8 @@ import startwater.ReferenceTable;
 import startwater.quantity.OutOfRangeException;
 
 class OxygenSaturationTest {
-    private static final double COARSE_TABLE = 0.05;
+    /** Printed to one decimal there; at 6 °C the printed 12.5 stands 0.052 over the equation. */
+    private static final double COARSE_TABLE = 0.06;
 
     @Test
     void agreesWithTheEuropeanStandard() {
