@@ -20,7 +20,7 @@ class OxygenSaturationTest {
         for (ReferenceTable.Row row : table.rows()) {
             double temperatureC = row.number("temperature_c");
             double printed = row.number("mg_per_l");
-            double tolerance = temperatureC < 15 ? COARSE_TABLE : table.allowed(printed);
+            double tolerance = temperatureC <= 15 ? COARSE_TABLE : table.allowed(printed);
             assertThat(OxygenSaturation.mgPerL(temperatureC, 0, 0))
                     .as("%s", row)
                     .isCloseTo(printed, within(tolerance + 1e-9));
