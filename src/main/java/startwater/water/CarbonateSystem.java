@@ -97,6 +97,11 @@ public final class CarbonateSystem {
         return dic * h * h / (h * h + first * h + first * second);
     }
 
+    /** Carbonate ion, mmol/L. */
+    public double co3(double h, double dic) {
+        return dic * first * second / (h * h + first * h + first * second);
+    }
+
     /** Un-ionised share of the total ammonia, 0 to 1. */
     public double nh3Fraction(double h) {
         return ammonia / (ammonia + h);
