@@ -10,6 +10,8 @@ import startwater.quantity.Stream;
 import startwater.strip.FishMood;
 import startwater.strip.Pad;
 import startwater.tank.FastStepper;
+import startwater.tank.TankLayout;
+import startwater.tank.TankParameters;
 import startwater.tank.TankReadings;
 
 /**
@@ -48,6 +50,7 @@ public final class DrillRun {
     private double saltLeftG;
     private double bicarbonateLeftG;
     private double ammoniumLeftG;
+    private double filterDay = Double.NaN;
 
     /** The hidden tank at one hour, for the reveal. */
     public record TruthPoint(
@@ -306,18 +309,41 @@ public final class DrillRun {
     }
 
     private void note(double[] y, double day) {
+        if (Double.isNaN(filterDay) && carriesTheLoad(y)) {
+            filterDay = day;
+        }
         truth.add(new TruthPoint(
                 day,
                 Observation.padValue(Pad.AMMONIA, y),
                 Observation.padValue(Pad.NITRITE, y),
-                y[startwater.tank.TankLayout.NITRATE],
+                y[TankLayout.NITRATE],
                 TankReadings.ph(y),
                 TankReadings.alkalinityMgPerL(y),
-                y[startwater.tank.TankLayout.OXYGEN],
-                y[startwater.tank.TankLayout.CHLORIDE],
+                y[TankLayout.OXYGEN],
+                y[TankLayout.CHLORIDE],
                 TankReadings.toxicAmmoniaMgPerL(y),
                 TankReadings.effectiveNitriteMgPerL(y, sim.draw().parameters().chlorideHalfMgPerL()),
                 scenario.fish() == null ? 0 : scenario.fish().count() * sim.survival(0)));
+    }
+
+    /** Both filter groups carry the full ration of the fish here, or planned, and both readings are under 1 mg/L. */
+    private boolean carriesTheLoad(double[] y) {
+        Scenario.Fish fish = scenario.fish() != null ? scenario.fish() : scenario.plannedFish();
+        if (fish == null || y[TankLayout.TAN] >= 1 || y[TankLayout.NITRITE] >= 1) {
+            return false;
+        }
+        TankParameters p = sim.draw().parameters();
+        double count = scenario.fish() != null ? alive : fish.count();
+        double mass = scenario.fish() != null ? TankReadings.massG(y, p.strata()) : fish.massG();
+        return count > 0
+                && mass > 0
+                && y[TankLayout.AOB] >= TankReadings.aobForRation(p, count, mass, y[TankLayout.TEMPERATURE])
+                && y[TankLayout.NOB] >= TankReadings.nobForRation(p, count, mass, y[TankLayout.TEMPERATURE]);
+    }
+
+    /** Day on which the filter first carried the load with both readings under 1 mg/L; NaN while it has not. */
+    public double filterDay() {
+        return filterDay;
     }
 
     /** The hidden tank hour by hour so far: for the reveal only. */

@@ -134,6 +134,14 @@ public final class StandingRules implements Policy {
         if (change > 0) {
             spoke.add(9);
         }
+        if (Double.isNaN(toxic)) {
+            // Rule 12: what was not tested is no reason to feed in full.
+            spoke.add(12);
+            feed = Math.min(feed, 0.5);
+        }
+        if (book.found() > 0) {
+            spoke.add(15);
+        }
         if (spoke.isEmpty()) {
             spoke.add(1);
         }
