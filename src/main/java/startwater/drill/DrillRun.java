@@ -72,7 +72,7 @@ public final class DrillRun {
         this.variant = variant;
         this.pace = pace;
         this.sim = TankSim.atFirstVisit(scenario, calendar, TankDraw.hidden(scenario, variant), stepper);
-        this.alive = scenario.fish() == null ? 0 : scenario.fish().count();
+        this.alive = scenario.fishCount();
         this.fates = new double[alive];
         Stream fate = Stream.of(variant, FISH);
         Arrays.setAll(fates, i -> fate.uniform());
@@ -323,12 +323,12 @@ public final class DrillRun {
                 y[TankLayout.CHLORIDE],
                 TankReadings.toxicAmmoniaMgPerL(y),
                 TankReadings.effectiveNitriteMgPerL(y, sim.draw().parameters().chlorideHalfMgPerL()),
-                scenario.fish() == null ? 0 : scenario.fish().count() * sim.survival(0)));
+                scenario.fishCount() * sim.survival(0)));
     }
 
     /** Both filter groups carry the full ration of the fish here, or planned, and both readings are under 1 mg/L. */
     private boolean carriesTheLoad(double[] y) {
-        Scenario.Fish fish = scenario.fish() != null ? scenario.fish() : scenario.plannedFish();
+        Scenario.Fish fish = scenario.fishHereOrPlanned();
         if (fish == null || y[TankLayout.TAN] >= 1 || y[TankLayout.NITRITE] >= 1) {
             return false;
         }

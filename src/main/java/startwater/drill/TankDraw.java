@@ -79,7 +79,7 @@ public final class TankDraw {
     }
 
     private TankParameters parameters(Scenario s, Sensitivity sensitivity) {
-        Scenario.Fish fish = s.fish() != null ? s.fish() : s.plannedFish();
+        Scenario.Fish fish = s.fishHereOrPlanned();
         Scenario.Water w = s.system();
         Species species = fish == null ? null : Species.byId(fish.species());
         return new TankParameters(

@@ -107,6 +107,11 @@ final class Belief {
         }
     }
 
+    /** Forgets kept beliefs, so that a test can see them made again. */
+    static void forget() {
+        Memory.SHARED.kept.clear();
+    }
+
     private static long seed(Scenario s) {
         long hash = 0xcbf29ce484222325L;
         for (int i = 0; i < s.id().length(); i++) {

@@ -28,7 +28,7 @@ final class Expectation {
                     startwater.drill.TankDraw.scores(Stream.of(s.id().hashCode(), FRESH, i)),
                     Belief.STRATA,
                     stepper);
-            weights[i] = StrictMath.exp(tank.observe(log.visits().get(0), first(s), stepper, null));
+            weights[i] = StrictMath.exp(tank.observe(log.visits().get(0), s.fishCount(), stepper, null));
             for (VisitRecord v : log.visits()) {
                 tank.sim().goTo(v.minute(), stepper);
                 tank.follow(v);
@@ -37,7 +37,7 @@ final class Expectation {
             for (int k = 0; k < Belief.STRATA; k++) {
                 alive += tank.stratum(k) * tank.sim().survival(k);
             }
-            dead[i] = first(s) * (1 - alive);
+            dead[i] = s.fishCount() * (1 - alive);
         });
         double sum = 0;
         double total = 0;
@@ -46,9 +46,5 @@ final class Expectation {
             total += weights[i];
         }
         return total > 0 ? sum / total : 0;
-    }
-
-    private static int first(Scenario s) {
-        return s.fish() == null ? 0 : s.fish().count();
     }
 }

@@ -32,7 +32,7 @@ public final class Review {
                 .orElse(Double.NaN);
         boolean dangerous = verdicts.stream().anyMatch(v -> v.scored() && v.word() == Verdict.Word.DANGEROUS);
         double expected = expectedDeaths(run);
-        int start = s.fish() == null ? 0 : s.fish().count();
+        int start = s.fishCount();
         return new RunSummary(
                 mark,
                 !dangerous && !(mark < PASS),

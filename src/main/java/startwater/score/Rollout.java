@@ -196,7 +196,7 @@ final class Rollout {
 
     /** Days by which the lesser group is behind the planned or present full ration at its net growth; 0 or less: none. */
     private double behind(TankSim sim) {
-        Scenario.Fish fish = scenario.fish() != null ? scenario.fish() : scenario.plannedFish();
+        Scenario.Fish fish = scenario.fishHereOrPlanned();
         if (fish == null) {
             return 0;
         }
