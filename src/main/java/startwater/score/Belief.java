@@ -111,11 +111,7 @@ final class Belief {
                 IntStream.range(0, DRAWN)
                         .parallel()
                         .forEach(i -> made[i] = Plausible.of(
-                                s,
-                                calendar,
-                                TankDraw.scores(Stream.of(seed(s), PRIOR, i)),
-                                STRATA,
-                                new FastStepper()));
+                                s, calendar, TankDraw.scores(Stream.of(seed(s), PRIOR, i)), STRATA, new FastStepper()));
                 prior.put(s, made);
                 known = made;
             }
