@@ -1,0 +1,100 @@
+package startwater.cli;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import startwater.drill.Scenario;
+import startwater.text.DrillWords;
+import startwater.text.Texts;
+
+/** {@code play}: a drill in the terminal, from the keyboard or from a file of answers. */
+@Command(name = "play")
+public final class PlayCommand implements Callable<Integer> {
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    @Parameters(index = "0", paramLabel = "DRILL", descriptionKey = "play.drill")
+    private String drill = "";
+
+    @Option(names = "--seed", paramLabel = "N", descriptionKey = "play.seed")
+    private long seed = 1;
+
+    @Option(names = "--answers", paramLabel = "FILE", descriptionKey = "play.answers")
+    private @Nullable Path answers;
+
+    @Option(names = "--lang", paramLabel = "en|es", descriptionKey = "lang")
+    private @Nullable String lang;
+
+    @Option(names = "--help", usageHelp = true, descriptionKey = "help")
+    private boolean help;
+
+    @Override
+    public Integer call() throws IOException {
+        CommandSpec own = Objects.requireNonNull(spec);
+        Texts texts = CliTexts.of(own);
+        Scenario scenario = DrillShelf.find(drill, texts);
+        PrintWriter out = own.commandLine().getOut();
+        if (answers == null) {
+            play(keyboard(), out, false, texts, scenario, seed);
+            return 0;
+        }
+        if (!Files.isReadable(answers) || Files.isDirectory(answers)) {
+            throw new WrongUseException(texts.text("cli.noFile", answers));
+        }
+        try (BufferedReader in = Files.newBufferedReader(answers, StandardCharsets.UTF_8)) {
+            play(in, out, true, texts, scenario, seed);
+        }
+        return 0;
+    }
+
+    /** Lets a person choose a drill and play it; the end of the input ends it cleanly at any point. */
+    public static void offer(PrintWriter out) {
+        Texts texts = CliTexts.of(startwater.text.Language.ofComputer());
+        Terminal terminal = new Terminal(keyboard(), out, false);
+        try {
+            DrillShelf.all()
+                    .forEach(s -> terminal.say("  " + s.id() + " – "
+                            + s.words(texts.language().code()).title()));
+            Scenario chosen = terminal.ask(texts.text("play.which"), typed -> {
+                try {
+                    return Terminal.Answer.of(DrillShelf.find(typed, texts));
+                } catch (WrongUseException refused) {
+                    return Terminal.Answer.refused(Objects.requireNonNull(refused.getMessage()));
+                }
+            });
+            new TerminalDrill(terminal, new DrillWords(texts), chosen, 1).play();
+        } catch (Terminal.EndOfInput end) {
+            terminal.say(texts.text("play.stopped"));
+        }
+        out.flush();
+    }
+
+    /** What a terminal sends is in its own character set, not always UTF-8. */
+    private static BufferedReader keyboard() {
+        return new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()));
+    }
+
+    private static void play(
+            BufferedReader in, PrintWriter out, boolean echo, Texts texts, Scenario scenario, long seed) {
+        Terminal terminal = new Terminal(in, out, echo);
+        try {
+            new TerminalDrill(terminal, new DrillWords(texts), scenario, seed).play();
+        } catch (Terminal.EndOfInput end) {
+            terminal.say(texts.text("play.stopped"));
+        }
+        out.flush();
+    }
+}

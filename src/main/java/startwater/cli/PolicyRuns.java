@@ -1,0 +1,85 @@
+package startwater.cli;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.LongStream;
+import startwater.drill.DrillRun;
+import startwater.drill.Scenario;
+import startwater.drill.TankSim;
+import startwater.fish.Stressor;
+import startwater.score.Policy;
+import startwater.score.PolicyPlayer;
+import startwater.tank.TankLayout;
+import startwater.tank.TankReadings;
+
+/** One policy on many hidden tanks: seeds run side by side, results in the order of the seeds. */
+record PolicyRuns(Scenario scenario, Policy policy, List<DrillRun> runs) {
+    PolicyRuns {
+        runs = List.copyOf(runs);
+    }
+
+    static PolicyRuns play(Scenario scenario, Policy policy, long firstSeed, int seeds) {
+        return new PolicyRuns(
+                scenario,
+                policy,
+                LongStream.range(firstSeed, firstSeed + seeds)
+                        .parallel()
+                        .mapToObj(seed -> PolicyPlayer.play(scenario, policy, seed, DrillRun.Pace.EVERY_VISIT))
+                        .toList());
+    }
+
+    /** The same drill, longer or shorter. @param days 1 or more */
+    static Scenario lasting(Scenario s, int days) {
+        Scenario.Keeper k = s.keeper();
+        return new Scenario(
+                s.id(),
+                s.number(),
+                s.text(),
+                s.skills(),
+                s.exposes(),
+                s.rules(),
+                s.system(),
+                s.fish(),
+                s.plannedFish(),
+                s.source(),
+                s.start(),
+                s.unknowns(),
+                new Scenario.Keeper(k.visitsAtHours(), days, k.away(), k.decisions(), k.decisionVisits()),
+                s.shelf(),
+                s.events());
+    }
+
+    /** Fish at the first visit. */
+    int fish() {
+        return scenario.fish() == null ? 0 : scenario.fish().count();
+    }
+
+    /** Mean share of the fish that die, by the hazards of each tank, so that it is the sum of its causes; 0..1. */
+    double deathsFraction() {
+        return Arrays.stream(Stressor.values())
+                .mapToDouble(this::deathsFraction)
+                .sum();
+    }
+
+    double deathsFraction(Stressor cause) {
+        return fish() == 0 ? 0 : mean(tank -> TankReadings.deathsBy(tank.state(), 0, cause));
+    }
+
+    /** Mean days from the first visit in which the filter could not yet carry the full ration. */
+    double daysToFilter() {
+        return mean(tank -> tank.state()[TankLayout.DELAY]);
+    }
+
+    /** Mean water changed, in tank volumes. */
+    double waterVolumes() {
+        return mean(tank -> tank.state()[TankLayout.VOLUMES]);
+    }
+
+    private double mean(ToDoubleFunction<TankSim> of) {
+        return runs.stream()
+                .mapToDouble(run -> of.applyAsDouble(run.hidden()))
+                .average()
+                .orElse(0);
+    }
+}

@@ -1,0 +1,140 @@
+package startwater.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.PropertyResourceBundle;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+import startwater.text.Language;
+import startwater.text.Texts;
+
+/**
+ * The command line. Exit codes: 0 good, 1 {@code check} found faults, 2 wrong use, 3 a fault of the program. Every refusal
+ * is one sentence. Without a command it opens the window.
+ */
+@Command(
+        name = "startwater",
+        subcommands = {PlayCommand.class, RunCommand.class, SumCommand.class},
+        versionProvider = Startwater.Version.class)
+public final class Startwater implements Callable<Integer> {
+    private static final int FAULT_OF_THE_PROGRAM = 3;
+
+    private final Function<WindowWishes, Integer> window;
+
+    @Option(names = "--data", paramLabel = "DIR", descriptionKey = "data")
+    private @Nullable Path data;
+
+    @Option(names = "--lang", paramLabel = "en|es", descriptionKey = "lang")
+    private @Nullable String lang;
+
+    @Option(names = "--help", usageHelp = true, descriptionKey = "help")
+    private boolean help;
+
+    @Option(names = "--version", versionHelp = true, descriptionKey = "version")
+    private boolean version;
+
+    /**
+     * How the window is to open.
+     *
+     * @param data folder for attempts and settings, or null for the usual one
+     * @param language null for the one chosen last
+     */
+    public record WindowWishes(
+            @Nullable Path data, @Nullable Language language) {}
+
+    private Startwater(Function<WindowWishes, Integer> window) {
+        this.window = window;
+    }
+
+    /** Runs a command line. @param window opens the window and returns its exit code @return the exit code */
+    public static int run(String[] args, PrintWriter out, PrintWriter err, Function<WindowWishes, Integer> window) {
+        Texts texts = CliTexts.of(CliTexts.asked(args));
+        CommandLine line = new CommandLine(new Startwater(window));
+        line.setOut(out);
+        line.setErr(err);
+        line.setResourceBundle(help(texts.language()));
+        line.setParameterExceptionHandler((refused, a) -> {
+            err.println(sentence(refused, texts, line));
+            return CommandLine.ExitCode.USAGE;
+        });
+        line.setExecutionExceptionHandler((fault, at, parsed) -> {
+            if (fault instanceof WrongUseException) {
+                err.println(fault.getMessage());
+                return CommandLine.ExitCode.USAGE;
+            }
+            err.println(texts.text("cli.fault", fault));
+            return FAULT_OF_THE_PROGRAM;
+        });
+        return line.execute(args);
+    }
+
+    @Override
+    public Integer call() {
+        return window.apply(new WindowWishes(data, lang == null ? null : CliTexts.language(lang)));
+    }
+
+    private static PropertyResourceBundle help(Language language) {
+        String file = "/startwater/cli/help_" + language.code() + ".properties";
+        try (InputStream in = Objects.requireNonNull(Startwater.class.getResourceAsStream(file), file)) {
+            return new PropertyResourceBundle(new InputStreamReader(in, StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String sentence(ParameterException refused, Texts texts, CommandLine top) {
+        CommandLine at = refused.getCommandLine();
+        String name = at.getCommandSpec().qualifiedName();
+        if (refused instanceof UnmatchedArgumentException unmatched) {
+            String first = unmatched.getUnmatched().isEmpty()
+                    ? ""
+                    : unmatched.getUnmatched().get(0);
+            return at == top && !first.startsWith("-")
+                    ? texts.text(
+                            "cli.noCommand",
+                            first,
+                            String.join(", ", top.getSubcommands().keySet()))
+                    : texts.text("cli.unmatched", first, name);
+        }
+        if (refused instanceof MissingParameterException missing) {
+            return texts.text(
+                    "cli.missing",
+                    missing.getMissing().stream()
+                            .map(a -> a.isOption() ? ((CommandLine.Model.OptionSpec) a).longestName() : a.paramLabel())
+                            .findFirst()
+                            .orElse("?"),
+                    name);
+        }
+        String option = Optional.ofNullable(refused.getArgSpec())
+                .map(a -> a.isOption() ? ((CommandLine.Model.OptionSpec) a).longestName() : a.paramLabel())
+                .orElse(name);
+        return texts.text(
+                "cli.badValue",
+                option,
+                Objects.requireNonNullElse(refused.getValue(), "").toString());
+    }
+
+    /** The version from the jar's manifest. */
+    static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String version = Startwater.class.getPackage().getImplementationVersion();
+            return new String[] {"startwater " + (version == null ? "0.1.0" : version)};
+        }
+    }
+}

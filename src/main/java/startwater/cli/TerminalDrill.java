@@ -1,0 +1,94 @@
+package startwater.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import startwater.drill.Decision;
+import startwater.drill.DrillRun;
+import startwater.drill.Prediction;
+import startwater.drill.Scenario;
+import startwater.drill.Seen;
+import startwater.drill.VisitRecord;
+import startwater.score.Case;
+import startwater.score.Judge;
+import startwater.score.ReadingMark;
+import startwater.score.Review;
+import startwater.score.Verdict;
+import startwater.text.DrillWords;
+import startwater.text.Texts;
+import startwater.text.VisitFacts;
+
+/** A whole drill in a terminal: look, test, write, decide, see. */
+final class TerminalDrill {
+    private final Terminal terminal;
+    private final DrillWords words;
+    private final Texts texts;
+    private final DrillRun run;
+    private final List<Verdict> verdicts = new ArrayList<>();
+
+    TerminalDrill(Terminal terminal, DrillWords words, Scenario scenario, long seed) {
+        this.terminal = terminal;
+        this.words = words;
+        this.texts = words.texts();
+        this.run = DrillRun.start(scenario, seed, DrillRun.Pace.LEARNER);
+    }
+
+    /** Plays to the end. @throws Terminal.EndOfInput when the input ends before */
+    void play() {
+        open();
+        while (!run.over()) {
+            visit();
+        }
+        new EndPage(terminal, words).print(run, Review.of(run, verdicts));
+    }
+
+    private void open() {
+        Scenario.Words told = words.scenario(run.scenario());
+        terminal.say(told.title());
+        terminal.say(told.story());
+        terminal.say(told.goal());
+        terminal.say(texts.text("caution"));
+    }
+
+    private void visit() {
+        look();
+        TestTalk test = new TestTalk(terminal, words, run);
+        test.test();
+        VisitFacts facts = VisitFacts.of(run);
+        DecideTalk talk = new DecideTalk(terminal, words, facts);
+        Decision decision = talk.decide();
+        @Nullable Prediction prediction = talk.foresee();
+        int place = run.past().size();
+        run.decide(decision, prediction);
+        Verdict verdict = Judge.judge(new Case(run.scenario(), run.past().upTo(place)));
+        verdicts.add(verdict);
+        VisitRecord done = run.past().visits().get(place);
+        new VerdictPage(terminal, words).print(verdict, ReadingMark.of(done.written(), test.strips()), facts.fishIn());
+    }
+
+    private void look() {
+        VisitRecord now = run.now();
+        Seen seen = now.seen();
+        terminal.gap();
+        terminal.say(texts.text(
+                "play.visit",
+                words.clock(now.minute()),
+                run.asked(),
+                run.scenario().keeper().decisions()));
+        words.sight(seen).forEach(terminal::say);
+        List<String> meters = new ArrayList<>();
+        meters.add(texts.text("play.temperature", texts.decimals(seen.temperatureC(), 1)));
+        if (seen.oxygenMgPerL() != null) {
+            meters.add(texts.text("play.oxygen", texts.decimals(seen.oxygenMgPerL(), 1)));
+        }
+        if (seen.ph() != null) {
+            meters.add(texts.text("play.ph", texts.decimals(seen.ph(), 2)));
+        }
+        meters.add(texts.text(seen.air() ? "play.airRuns" : "play.airStands"));
+        meters.add(words.running(seen));
+        if (seen.mood() != null) {
+            meters.add(texts.text("play.alive", seen.alive()));
+        }
+        terminal.say(String.join(" ", meters));
+    }
+}

@@ -1,0 +1,78 @@
+package startwater.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import startwater.score.ReadingMark;
+import startwater.score.Verdict;
+import startwater.text.DrillWords;
+import startwater.text.Texts;
+
+/** The look back on one decision, in a terminal: sentences, the options side by side, the marks. */
+final class VerdictPage {
+    private static final int NAME_WIDTH = 46;
+
+    private final Terminal terminal;
+    private final DrillWords words;
+    private final Texts texts;
+
+    VerdictPage(Terminal terminal, DrillWords words) {
+        this.terminal = terminal;
+        this.words = words;
+        this.texts = words.texts();
+    }
+
+    void print(Verdict v, ReadingMark reading, boolean fishIn) {
+        terminal.gap();
+        terminal.say("-- " + texts.text("play.lookBack") + " --");
+        v.lines().forEach(line -> terminal.say(words.why().format(line)));
+        terminal.gap();
+        table(v, fishIn);
+        terminal.gap();
+        terminal.say(marks(v, reading));
+    }
+
+    private void table(Verdict v, boolean fishIn) {
+        terminal.say(cell(texts.text("play.options", v.days()), NAME_WIDTH + 8)
+                + right(texts.text("play.deaths", v.stock()), 16)
+                + right(texts.text("play.range"), 14)
+                + right(texts.text("play.loss"), 10));
+        for (int i = 0; i < v.options().size(); i++) {
+            Verdict.Option o = v.options().get(i);
+            terminal.say(cell(tag(o, i), 8)
+                    + cell(words.option(o.decision(), fishIn), NAME_WIDTH)
+                    + right(texts.decimals(o.deaths(), 1), 16)
+                    + right(texts.decimals(o.deathsLow(), 1) + "–" + texts.decimals(o.deathsHigh(), 1), 14)
+                    + right(texts.decimals(o.loss(), 2), 10));
+        }
+    }
+
+    private String tag(Verdict.Option o, int place) {
+        return o.own() ? texts.text("play.yours") : place == 0 ? texts.text("play.best") : "";
+    }
+
+    private String marks(Verdict v, ReadingMark reading) {
+        List<String> marks = new ArrayList<>();
+        marks.add(
+                v.scored()
+                        ? texts.text("play.markDecision", Math.rint(v.mark()), words.word(v.word()))
+                        : texts.text("play.markNone"));
+        if (v.arguable()) {
+            marks.add(texts.text("play.arguable"));
+        }
+        if (reading.total() > 0) {
+            marks.add(texts.text("play.markReading", reading.right(), reading.total()));
+        }
+        if (v.foresight() != null) {
+            marks.add(texts.text("play.markForesight", Math.rint(v.foresight().mark())));
+        }
+        return String.join(" ", marks);
+    }
+
+    private static String cell(String text, int width) {
+        return text.length() < width ? text + " ".repeat(width - text.length()) : text + " ";
+    }
+
+    private static String right(String text, int width) {
+        return text.length() < width ? " ".repeat(width - text.length()) + text : " " + text;
+    }
+}

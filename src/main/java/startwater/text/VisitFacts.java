@@ -1,0 +1,178 @@
+package startwater.text;
+
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import startwater.drill.Calendar;
+import startwater.drill.Decision;
+import startwater.drill.DrillRun;
+import startwater.drill.Scenario;
+import startwater.drill.Seen;
+import startwater.drill.VisitRecord;
+import startwater.fish.Species;
+import startwater.quantity.Units;
+import startwater.score.Notebook;
+import startwater.strip.Pad;
+import startwater.tank.TankReadings;
+import startwater.water.Dose;
+import startwater.water.WaterChange;
+
+/**
+ * What a keeper has at hand when deciding: the tank's size, what the fish weigh, what is on the shelf, when somebody comes
+ * next, and the books carried from the log.
+ *
+ * @param scenario the drill
+ * @param visit the open visit
+ * @param book the log carried forward
+ * @param massG mean mass of a fish, as a weighed sample gives it, g; 0 without fish
+ * @param rationG table ration a day at this temperature, g; 0 without fish
+ * @param nextMinute when the learner is asked next, if nothing changes before
+ * @param lastVisit whether nothing is asked after this
+ * @param saltLeftG on the shelf, g
+ * @param bicarbonateLeftG on the shelf, g
+ * @param sodaAshLeftG on the shelf, g
+ * @param ammoniumLeftG on the shelf, g
+ */
+public record VisitFacts(
+        Scenario scenario,
+        VisitRecord visit,
+        Notebook book,
+        double massG,
+        double rationG,
+        int nextMinute,
+        boolean lastVisit,
+        double saltLeftG,
+        double bicarbonateLeftG,
+        double sodaAshLeftG,
+        double ammoniumLeftG) {
+
+    /** The facts of the open visit. @throws IllegalStateException when the run is over */
+    public static VisitFacts of(DrillRun run) {
+        VisitRecord visit = run.now();
+        Scenario s = run.scenario();
+        double massG = 0;
+        double rationG = 0;
+        if (s.fish() != null && visit.seen().alive() > 0) {
+            // A keeper knows this from a weighed sample and the feed table; it says nothing about the water.
+            massG = TankReadings.massG(
+                    run.hidden().state(), run.hidden().draw().parameters().strata());
+            double share = Species.byId(s.fish().species())
+                    .tableRationFraction(massG, visit.seen().temperatureC());
+            rationG = share * massG * visit.seen().alive();
+        }
+        int next = nextAsked(run);
+        return new VisitFacts(
+                s,
+                visit,
+                Notebook.of(s, run.calendar(), run.log().visits()),
+                massG,
+                rationG,
+                next,
+                next >= run.calendar().end(),
+                run.saltLeftG(),
+                run.bicarbonateLeftG(),
+                s.shelf().sodaAshG() - used(run),
+                run.ammoniumChlorideLeftG());
+    }
+
+    private static double used(DrillRun run) {
+        return run.past().visits().stream()
+                .mapToDouble(v -> v.decision() == null ? 0 : v.decision().sodaAshG())
+                .sum();
+    }
+
+    private static int nextAsked(DrillRun run) {
+        Calendar calendar = run.calendar();
+        if (run.asked() >= run.scenario().keeper().decisions()) {
+            return calendar.end();
+        }
+        return run.scenario().keeper().decisionVisits().stream()
+                .filter(n -> n > run.now().visit() && n < calendar.visits().size())
+                .mapToInt(calendar::visit)
+                .min()
+                .orElse(calendar.end());
+    }
+
+    public Seen seen() {
+        return visit.seen();
+    }
+
+    public boolean fishIn() {
+        return seen().alive() > 0;
+    }
+
+    public double volumeL() {
+        return scenario.system().volumeL();
+    }
+
+    /** Days for which the orders stand. */
+    public double daysToNext() {
+        return (nextMinute - visit.minute()) / (double) Calendar.DAY;
+    }
+
+    /** Whether the new water holds chlorine that must be neutralised. */
+    public boolean chlorinated() {
+        return scenario.source().statedChlorineMgPerL() > 0;
+    }
+
+    /** On the shelf of a compound, g. */
+    public double leftG(Dose compound) {
+        return switch (compound) {
+            case SODIUM_CHLORIDE -> saltLeftG;
+            case SODIUM_BICARBONATE -> bicarbonateLeftG;
+            case SODIUM_CARBONATE -> sodaAshLeftG;
+            case AMMONIUM_CHLORIDE -> ammoniumLeftG;
+            default -> 0;
+        };
+    }
+
+    /**
+     * What the books say a pad's value becomes by the change and the doses of a decision, before the tank goes on; null
+     * where it was never read.
+     */
+    public @Nullable Double after(Pad pad, Decision d) {
+        double now = book.value(pad);
+        if (Double.isNaN(now)) {
+            return null;
+        }
+        double mixed = d.change() > 0 ? WaterChange.after(now, source(pad), d.change()) : now;
+        return mixed + added(pad, d);
+    }
+
+    private double source(Pad pad) {
+        return switch (pad) {
+            case AMMONIA -> scenario.source().ammoniaMgPerL();
+            case NITRATE -> scenario.source().nitrateMgPerL();
+            case ALKALINITY -> scenario.source().alkalinityMgPerL();
+            case CHLORIDE -> scenario.source().chlorideMgPerL();
+            case NITRITE, PH, CHLORINE -> 0;
+        };
+    }
+
+    /** What the doses of a decision add to what a pad answers to, in the pad's unit. */
+    public double added(Pad pad, Decision d) {
+        return switch (pad) {
+            case CHLORIDE -> 1000 * d.saltG() * Dose.SODIUM_CHLORIDE.chlorideGPerG() / volumeL();
+            case ALKALINITY ->
+                Units.caco3FromMeq(d.bicarbonateG() * Dose.SODIUM_BICARBONATE.alkalinityMeqPerG()
+                                + d.sodaAshG() * Dose.SODIUM_CARBONATE.alkalinityMeqPerG())
+                        / volumeL();
+            case AMMONIA -> d.ammoniumChlorideG() * Dose.AMMONIUM_CHLORIDE.tanMgPerG() / volumeL();
+            case NITRITE, NITRATE, PH, CHLORINE -> 0;
+        };
+    }
+
+    /** The species here or planned. */
+    public @Nullable Species species() {
+        Scenario.Fish fish = scenario.fish() != null ? scenario.fish() : scenario.plannedFish();
+        return fish == null ? null : Species.byId(Objects.requireNonNull(fish).species());
+    }
+
+    /** The pad whose next reading is worth foreseeing: what rises now decides. */
+    public Pad padToForesee() {
+        if (book.value(Pad.NITRITE, 0) >= 0.2) {
+            return Pad.NITRITE;
+        }
+        boolean thin = scenario.skills().contains("alkalinity-ph") && book.value(Pad.ALKALINITY, 200) < 80;
+        return thin ? Pad.ALKALINITY : Pad.AMMONIA;
+    }
+}
