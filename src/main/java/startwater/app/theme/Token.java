@@ -71,7 +71,9 @@ public enum Token {
     /** Air. */
     BUBBLE("FFFFFF", "BFE3EC", "FFFFFF"),
     /** Feed that was not eaten. */
-    PELLET("6A4B33", "C2A184", "5A3E29");
+    PELLET("6A4B33", "C2A184", "5A3E29"),
+    /** The part of a titration column that has not turned white. */
+    COLUMN("8A6B57", "8A6B57", "74553F");
 
     private final String light;
     private final String dark;
