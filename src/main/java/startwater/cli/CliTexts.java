@@ -17,9 +17,12 @@ final class CliTexts {
         return Texts.of(language, Texts.DRILL, FILE);
     }
 
-    /** The words for a command that is running. @throws WrongUseException for a language there is not */
-    static Texts of(CommandSpec spec) {
-        for (@Nullable CommandSpec at = spec; at != null; at = at.parent()) {
+    /** The words for a command that is running: those asked for at it, or above it. @throws WrongUseException for a language there is not */
+    static Texts of(@Nullable String asked, CommandSpec spec) {
+        if (asked != null) {
+            return of(language(asked));
+        }
+        for (@Nullable CommandSpec at = spec.parent(); at != null; at = at.parent()) {
             @Nullable OptionSpec option = at.findOption(LANG);
             if (option != null && option.getValue() instanceof String code) {
                 return of(language(code));

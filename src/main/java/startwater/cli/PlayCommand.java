@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -35,16 +36,13 @@ public final class PlayCommand implements Callable<Integer> {
     @Option(names = "--answers", paramLabel = "FILE", descriptionKey = "play.answers")
     private @Nullable Path answers;
 
-    @Option(names = "--lang", paramLabel = "en|es", descriptionKey = "lang")
-    private @Nullable String lang;
-
-    @Option(names = "--help", usageHelp = true, descriptionKey = "help")
-    private boolean help;
+    @Mixin
+    private final CommonOptions common = new CommonOptions();
 
     @Override
     public Integer call() throws IOException {
         CommandSpec own = Objects.requireNonNull(spec);
-        Texts texts = CliTexts.of(own);
+        Texts texts = CliTexts.of(common.lang, own);
         Scenario scenario = DrillShelf.find(drill, texts);
         PrintWriter out = own.commandLine().getOut();
         if (answers == null) {

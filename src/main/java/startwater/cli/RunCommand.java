@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -54,16 +55,13 @@ public final class RunCommand implements Callable<Integer> {
     @Option(names = "--json", descriptionKey = "run.json")
     private boolean json;
 
-    @Option(names = "--lang", paramLabel = "en|es", descriptionKey = "lang")
-    private @Nullable String lang;
-
-    @Option(names = "--help", usageHelp = true, descriptionKey = "help")
-    private boolean help;
+    @Mixin
+    private final CommonOptions common = new CommonOptions();
 
     @Override
     public Integer call() {
         CommandSpec own = Objects.requireNonNull(spec);
-        Texts texts = CliTexts.of(own);
+        Texts texts = CliTexts.of(common.lang, own);
         if (!Policies.ids().contains(policy)) {
             throw new WrongUseException(texts.text("cli.noPolicy", policy, String.join(", ", Policies.ids())));
         }

@@ -17,6 +17,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -39,14 +40,11 @@ public final class Startwater implements Callable<Integer> {
     @Option(names = "--data", paramLabel = "DIR", descriptionKey = "data")
     private @Nullable Path data;
 
-    @Option(names = "--lang", paramLabel = "en|es", descriptionKey = "lang")
-    private @Nullable String lang;
-
-    @Option(names = "--help", usageHelp = true, descriptionKey = "help")
-    private boolean help;
+    @Mixin
+    private final CommonOptions common = new CommonOptions();
 
     @Option(names = "--version", versionHelp = true, descriptionKey = "version")
-    private boolean version;
+    boolean version;
 
     /**
      * How the window is to open.
@@ -85,7 +83,7 @@ public final class Startwater implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return window.apply(new WindowWishes(data, lang == null ? null : CliTexts.language(lang)));
+        return window.apply(new WindowWishes(data, common.lang == null ? null : CliTexts.language(common.lang)));
     }
 
     private static PropertyResourceBundle help(Language language) {
