@@ -104,8 +104,7 @@ public record Decision(
     }
 
     public Decision withBicarbonate(double grams) {
-        return new Decision(
-                feed, change, neutralise, saltG, grams, sodaAshG, ammoniumChlorideG, air, filter, helpers);
+        return new Decision(feed, change, neutralise, saltG, grams, sodaAshG, ammoniumChlorideG, air, filter, helpers);
     }
 
     public Decision withSodaAsh(double grams) {

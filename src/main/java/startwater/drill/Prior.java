@@ -11,8 +11,8 @@ public sealed interface Prior {
     record LogNormal(double median, double sd) implements Prior {
         public LogNormal {
             if (!(median > 0) || !(sd >= 0)) {
-                throw new IllegalArgumentException(
-                        "A log-normal needs a median over 0 and an sd of 0 or more, not " + median + " and " + sd + ".");
+                throw new IllegalArgumentException("A log-normal needs a median over 0 and an sd of 0 or more, not "
+                        + median + " and " + sd + ".");
             }
         }
 
