@@ -218,6 +218,16 @@ public record Scenario(
         }
     }
 
+    /** Fish in it at the first visit; 0 in a system without. */
+    public int fishCount() {
+        return fish == null ? 0 : fish.count();
+    }
+
+    /** The fish in it, or else those that are to come; null where neither is. */
+    public @Nullable Fish fishHereOrPlanned() {
+        return fish != null ? fish : plannedFish;
+    }
+
     /** The words in {@code language}, or in English. */
     public Words words(String language) {
         Words words = text.get(language);

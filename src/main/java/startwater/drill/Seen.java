@@ -14,6 +14,7 @@ import startwater.strip.FishMood;
  * @param alive fish counted alive
  * @param uneatenG feed that lies there, g
  * @param haze how clouded the water is, 0..1
+ * @param brownGills whether gills look brown when a fish is held
  * @param air whether the air runs
  * @param pump whether the pump runs
  */
@@ -26,5 +27,6 @@ public record Seen(
         int alive,
         double uneatenG,
         double haze,
+        boolean brownGills,
         boolean air,
         boolean pump) {}

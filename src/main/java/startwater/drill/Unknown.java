@@ -19,6 +19,8 @@ public enum Unknown {
     AIR("airFactor", new Prior.LogNormal(1, 0.20)),
     /** Factor on the chloride that halves the nitrite that counts. */
     CHLORIDE_HALF("chlorideHalfFactor", new Prior.LogNormal(1, 0.25)),
+    /** Factor on the thresholds of these fish (log-normal, sd 0.25: tuned). */
+    SENSITIVITY("sensitivityFactor", new Prior.LogNormal(1, 0.25)),
     /** Source water: alkalinity mg/L as CaCO3, chloride mg/L, pH, chlorine and chloramine mg/L as Cl2. */
     SOURCE_ALKALINITY("sourceAlkalinityMgPerL", null),
     SOURCE_CHLORIDE("sourceChlorideMgPerL", null),

@@ -7,7 +7,8 @@ import org.jspecify.annotations.Nullable;
  * One visit in the log: all that the learner could know then, and what was done.
  *
  * @param visit number among the keeper's visits, from 0
- * @param day days since the system was filled
+ * @param minute minutes since the system was filled
+ * @param asked whether the learner was asked to decide, or the orders stood
  * @param seen meters and fish
  * @param written readings, in the order they were written
  * @param decision what was done, or null while it is still open
@@ -15,7 +16,8 @@ import org.jspecify.annotations.Nullable;
  */
 public record VisitRecord(
         int visit,
-        double day,
+        int minute,
+        boolean asked,
         Seen seen,
         List<Written> written,
         @Nullable Decision decision,
@@ -24,15 +26,21 @@ public record VisitRecord(
         written = List.copyOf(written);
     }
 
+    /** Days since the system was filled. */
+    public double day() {
+        return minute / 1440.0;
+    }
+
     public VisitRecord decided(Decision made, @Nullable Prediction foreseen) {
-        return new VisitRecord(visit, day, seen, written, made, foreseen);
+        return new VisitRecord(visit, minute, asked, seen, written, made, foreseen);
     }
 
     /** The same visit with one more reading. */
     public VisitRecord with(Written reading) {
         return new VisitRecord(
                 visit,
-                day,
+                minute,
+                asked,
                 seen,
                 java.util.stream.Stream.concat(written.stream(), java.util.stream.Stream.of(reading))
                         .toList(),

@@ -96,9 +96,8 @@ final class IntervalConstants {
             fedExcretion = Meals.EXCRETED_PER_PROTEIN * feedMg * p.excretionFactor();
             fastingExcretion = FASTING_SHARE * fedExcretion * species.appetite().temperature(temperatureC);
             oxygenPerFish = 24 * Species.oxygenUptakeMgPerKgHour(massG, temperatureC) * massG / 1000;
-            double load = Meals.AMMONIA_PER_PROTEIN * feedMg * p.excretionFactor();
-            aobForFish = load * (1 + Nitrification.AMMONIA_HALF_MG_PER_L) / thetaAob;
-            nobForFish = load * (1 + Nitrification.NITRITE_HALF_MG_PER_L) / thetaNob;
+            aobForFish = TankReadings.aobForRation(p, 1, massG, temperatureC);
+            nobForFish = TankReadings.nobForRation(p, 1, massG, temperatureC);
             ammoniaScale = Species.ammoniaSizeFactor(massG);
             temperatureOutside =
                     Math.max(0, Math.max(species.coldLimitC() - temperatureC, temperatureC - species.warmLimitC()));

@@ -3,6 +3,7 @@ package startwater.tank;
 import static startwater.tank.TankLayout.*;
 
 import org.jspecify.annotations.Nullable;
+import startwater.biofilter.Nitrification;
 import startwater.fish.Species;
 import startwater.fish.Stressor;
 import startwater.quantity.Molar;
@@ -121,5 +122,33 @@ public final class TankReadings {
     /** What the ledgers say came in, less what went out, mg N: differs from nitrogenMg by a constant. */
     public static double ledgerMg(double[] y) {
         return y[FED] + y[DOSED] + y[BROUGHT_IN] - y[EXCHANGED_OUT] - y[REMOVED];
+    }
+
+    /** Activity of ammonia oxidisers at 20 °C, mg N/d, that carries the full ration of such fish at 1 mg N/L. */
+    public static double aobForRation(TankParameters p, double fish, double massG, double temperatureC) {
+        return loadMgPerDay(p, fish, massG)
+                * (1 + Nitrification.AMMONIA_HALF_MG_PER_L)
+                / StrictMath.pow(Nitrification.THETA_AOB, temperatureC - 20);
+    }
+
+    /** The same for nitrite oxidisers. */
+    public static double nobForRation(TankParameters p, double fish, double massG, double temperatureC) {
+        return loadMgPerDay(p, fish, massG)
+                * (1 + Nitrification.NITRITE_HALF_MG_PER_L)
+                / StrictMath.pow(Nitrification.THETA_NOB, temperatureC - 20);
+    }
+
+    /** Ammonia nitrogen that the full ration of such fish comes to, mg N/d; 0 without a species. */
+    static double loadMgPerDay(TankParameters p, double fish, double massG) {
+        Species species = p.species();
+        return species == null
+                ? 0
+                : Meals.AMMONIA_PER_PROTEIN
+                        * 1000
+                        * fish
+                        * massG
+                        * species.feed().fractionAtBest(massG)
+                        * p.proteinFraction()
+                        * p.excretionFactor();
     }
 }

@@ -53,4 +53,26 @@ public final class TankStart {
             }
         }
     }
+
+    /**
+     * The living are counted: from now on so many eat, breathe and excrete. Their mean mass stays; what goes out or
+     * comes in with the correction stands in the ledgers.
+     */
+    public static void counted(double[] y, TankParameters p, double alive) {
+        double expected = TankReadings.fishAlive(y, p.strata());
+        double ratio = expected > 0 ? alive / expected : 0;
+        double nitrogen = y[GUT_1] + y[GUT_2] + y[FISH_N];
+        y[GUT_1] *= ratio;
+        y[GUT_2] *= ratio;
+        y[FISH_N] *= ratio;
+        double change = y[GUT_1] + y[GUT_2] + y[FISH_N] - nitrogen;
+        if (change < 0) {
+            y[REMOVED] -= change;
+        } else {
+            y[BROUGHT_IN] += change;
+        }
+        for (int s = 0; s < p.strata(); s++) {
+            y[survivors(s)] = y[STOCKED] > 0 ? alive / y[STOCKED] : 0;
+        }
+    }
 }

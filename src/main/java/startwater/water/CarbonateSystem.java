@@ -97,6 +97,11 @@ public final class CarbonateSystem {
         return dic * h * h / (h * h + first * h + first * second);
     }
 
+    /** Carbonate ion, mmol/L. */
+    public double co3(double h, double dic) {
+        return dic * first * second / (h * h + first * h + first * second);
+    }
+
     /** Un-ionised share of the total ammonia, 0 to 1. */
     public double nh3Fraction(double h) {
         return ammonia / (ammonia + h);
@@ -141,25 +146,45 @@ public final class CarbonateSystem {
      * @throws OutOfRangeException when the pH would lie outside 2 to 13, or an input is not a number
      */
     public double solveH(double alk, double dic, double tan, double hGuess) {
-        double least = alkalinity(H_AT_PH_2, dic, tan);
-        double most = alkalinity(H_AT_PH_13, dic, tan);
-        if (!(dic >= 0) || !(tan >= 0)) {
+        return solve(false, alk, dic, tan, hGuess);
+    }
+
+    /**
+     * Hydrogen-ion activity, mol/L, of a water whose CO2* is held by the air above it.
+     *
+     * @param co2 CO2* in mmol/L, see {@link #co2InBalanceWith}
+     * @throws OutOfRangeException when the pH would lie outside 2 to 13, or an input is not a number
+     */
+    public double solveHAtCo2(double alk, double co2, double tan) {
+        return solve(true, alk, co2, tan, NEUTRAL_H);
+    }
+
+    /** The root in h where either DIC (closed) or CO2* (open to the air) is the carbon that stays as it is. */
+    private double solve(boolean open, double alk, double carbon, double tan, double hGuess) {
+        if (!(carbon >= 0) || !(tan >= 0)) {
             throw new OutOfRangeException(
-                    EQUATION, "dissolved inorganic carbon or ammonia", StrictMath.min(dic, tan), 0, 1e6);
+                    EQUATION, "dissolved carbon in mmol/L or ammonia in mg N/L", StrictMath.min(carbon, tan), 0, 1e6);
         }
-        OutOfRangeException.check(EQUATION, "alkalinity in meq/L", alk, least, most);
         double low = H_AT_PH_13;
         double high = H_AT_PH_2;
+        OutOfRangeException.check(
+                EQUATION,
+                "alkalinity in meq/L",
+                alk,
+                alkalinity(high, dicAt(open, high, carbon), tan),
+                alkalinity(low, dicAt(open, low, carbon), tan));
         double h = hGuess > low && hGuess < high ? hGuess : NEUTRAL_H;
         double stepBefore = Double.POSITIVE_INFINITY;
         for (int i = 0; i < MOST_STEPS; i++) {
+            double dic = dicAt(open, h, carbon);
             double excess = alkalinity(h, dic, tan) - alk;
             if (excess > 0) {
                 low = h;
             } else {
                 high = h;
             }
-            double step = excess / -slope(h, dic, tan);
+            double fall = open ? fallAtCo2(h, carbon, tan) : fall(h, dic, tan);
+            double step = excess / fall;
             double next = h * StrictMath.exp(StrictMath.max(-30, StrictMath.min(30, step)));
             if (StrictMath.abs(step) < LAST_STEP) {
                 return next;
@@ -173,6 +198,10 @@ public final class CarbonateSystem {
             h = next;
         }
         return h;
+    }
+
+    private double dicAt(boolean open, double h, double carbon) {
+        return open ? dicFromCo2(h, carbon) : carbon;
     }
 
     /**
@@ -206,18 +235,23 @@ public final class CarbonateSystem {
         double charge = (ratio + 2 * carbonate) * perD;
         double share = h * h * perD;
         double co2PerLnH = dic * share * charge;
-        return share + co2PerLnH * charge / -slope(h, dic, tan);
+        return share + co2PerLnH * charge / fall(h, dic, tan);
     }
 
-    /** Derivative of alkalinity with ln h, meq/L: always negative. */
-    private double slope(double h, double dic, double tan) {
+    /** How fast alkalinity falls with ln h at constant DIC, meq/L: always positive. */
+    private double fall(double h, double dic, double tan) {
         double ratio = first * h;
         double carbonate = first * second;
         double d = h * h + ratio + carbonate;
         double a = ammonia + h;
-        return -(dic * ratio * (h * h + 4 * second * h + carbonate) / (d * d)
+        return dic * ratio * (h * h + 4 * second * h + carbonate) / (d * d)
                 + hydroxide / h
                 + proton * h
-                + tan / Molar.N * ammonia * h / (a * a));
+                + tan / Molar.N * ammonia * h / (a * a);
+    }
+
+    /** The same at constant CO2*: then all bicarbonate and carbonate come and go with h. */
+    private double fallAtCo2(double h, double co2, double tan) {
+        return fall(h, 0, tan) + co2 * first / h * (1 + 4 * second / h);
     }
 }

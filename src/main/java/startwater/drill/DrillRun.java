@@ -1,0 +1,358 @@
+package startwater.drill;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import startwater.quantity.Stream;
+import startwater.strip.FishMood;
+import startwater.strip.Pad;
+import startwater.tank.FastStepper;
+import startwater.tank.TankLayout;
+import startwater.tank.TankParameters;
+import startwater.tank.TankReadings;
+
+/**
+ * One run of a drill on its hidden tank. The same scenario, variant and acts give the same run. Not thread safe.
+ *
+ * <p>The learner is asked at the scenario's decision visits, and sooner where the fish change or die; at the other visits
+ * the orders stand and the visit is logged with what was seen.
+ */
+public final class DrillRun {
+    /** How often the one who plays decides. */
+    public enum Pace {
+        /** At the scenario's decision visits. */
+        LEARNER,
+        /** At every visit of the keeper. */
+        EVERY_VISIT
+    }
+
+    private static final long FISH = 0x6669_7368L;
+    private static final long STRIP = 0x7374_7269L;
+
+    private final Scenario scenario;
+    private final Calendar calendar;
+    private final long variant;
+    private final Pace pace;
+    private final TankSim sim;
+    private final FastStepper stepper = new FastStepper();
+    private final double[] fates;
+    private final List<TruthPoint> truth = new ArrayList<>();
+    private DrillLog past = DrillLog.EMPTY;
+    private @Nullable VisitRecord open;
+    private int visit;
+    private int asked;
+    private int alive;
+    private int strips;
+    private int chlorideStrips;
+    private double saltLeftG;
+    private double bicarbonateLeftG;
+    private double ammoniumLeftG;
+    private double filterDay = Double.NaN;
+
+    /** The hidden tank at one hour, for the reveal. */
+    public record TruthPoint(
+            double day,
+            double ammoniaMgPerL,
+            double nitriteMgPerL,
+            double nitrateMgPerL,
+            double ph,
+            double alkalinityMgPerL,
+            double oxygenMgPerL,
+            double chlorideMgPerL,
+            double toxicAmmoniaMgPerL,
+            double effectiveNitriteMgPerL,
+            double expectedAlive) {}
+
+    private DrillRun(Scenario scenario, long variant, Pace pace) {
+        this.scenario = scenario;
+        this.calendar = Calendar.of(scenario);
+        this.variant = variant;
+        this.pace = pace;
+        this.sim = TankSim.atFirstVisit(scenario, calendar, TankDraw.hidden(scenario, variant), stepper);
+        this.alive = scenario.fishCount();
+        this.fates = new double[alive];
+        Stream fate = Stream.of(variant, FISH);
+        Arrays.setAll(fates, i -> fate.uniform());
+        this.strips = scenario.shelf().strips();
+        this.chlorideStrips = scenario.shelf().chlorideStrips();
+        this.saltLeftG = scenario.shelf().saltG();
+        this.bicarbonateLeftG = scenario.shelf().bicarbonateG();
+        this.ammoniumLeftG = scenario.shelf().ammoniumChlorideG();
+        note(sim.state(), sim.day());
+        arrive(0, true);
+    }
+
+    /** A run at its first visit. @param variant which hidden tank */
+    public static DrillRun start(Scenario scenario, long variant, Pace pace) {
+        return new DrillRun(scenario, variant, pace);
+    }
+
+    /** Plays a log again: the same readings and decisions on the same hidden tank. */
+    public static DrillRun replay(Scenario scenario, long variant, DrillLog log) {
+        DrillRun run = start(scenario, variant, Pace.LEARNER);
+        for (VisitRecord record : log.visits()) {
+            if (record.asked() && !run.over()) {
+                record.written().forEach(w -> {
+                    while (run.stripsUsed(w.pad()) <= w.strip()) {
+                        run.use(w.pad());
+                    }
+                    run.write(w);
+                });
+                if (record.decision() != null) {
+                    run.decide(record.decision(), record.prediction());
+                }
+            }
+        }
+        return run;
+    }
+
+    private void arrive(int number, boolean ask) {
+        visit = number;
+        int found = count();
+        sim.counted(alive);
+        Seen seen = Observation.see(scenario, sim, variant, visit, found, alive);
+        open = new VisitRecord(visit, sim.minute(), ask, seen, List.of(), null, null);
+        asked += ask ? 1 : 0;
+    }
+
+    /** Counts the living; returns how many died since. */
+    private int count() {
+        if (scenario.fish() == null) {
+            return 0;
+        }
+        double survival = sim.survival(0);
+        int now = 0;
+        for (double fate : fates) {
+            now += fate < survival ? 1 : 0;
+        }
+        int found = alive - now;
+        alive = now;
+        return found;
+    }
+
+    public boolean over() {
+        return open == null;
+    }
+
+    public Scenario scenario() {
+        return scenario;
+    }
+
+    public Calendar calendar() {
+        return calendar;
+    }
+
+    public long variant() {
+        return variant;
+    }
+
+    /** The open visit with what is written so far. @throws IllegalStateException when the run is over */
+    public VisitRecord now() {
+        if (open == null) {
+            throw new IllegalStateException("The drill is over; there is no open visit.");
+        }
+        return open;
+    }
+
+    /** How many decisions were asked for so far, the open one included. */
+    public int asked() {
+        return asked;
+    }
+
+    /** The log with the open visit, if any, at its end. */
+    public DrillLog log() {
+        return open == null ? past : past.plus(open);
+    }
+
+    /** Finished visits only. */
+    public DrillLog past() {
+        return past;
+    }
+
+    public int stripsLeft() {
+        return strips;
+    }
+
+    public int chlorideStripsLeft() {
+        return chlorideStrips;
+    }
+
+    public double saltLeftG() {
+        return saltLeftG;
+    }
+
+    public double bicarbonateLeftG() {
+        return bicarbonateLeftG;
+    }
+
+    public double ammoniumChlorideLeftG() {
+        return ammoniumLeftG;
+    }
+
+    private int stripsUsed(Pad pad) {
+        return pad == Pad.CHLORIDE
+                ? scenario.shelf().chlorideStrips() - chlorideStrips
+                : scenario.shelf().strips() - strips;
+    }
+
+    private int use(Pad pad) {
+        int number = stripsUsed(pad);
+        if ((pad == Pad.CHLORIDE ? chlorideStrips : strips) <= 0) {
+            throw new IllegalStateException("No strip is left for " + pad + ".");
+        }
+        if (pad == Pad.CHLORIDE) {
+            chlorideStrips--;
+        } else {
+            strips--;
+        }
+        return number;
+    }
+
+    /**
+     * Dips a strip with all its pads.
+     *
+     * @param dilution parts of mixed sample per part of tank water, 1 for none
+     * @throws IllegalStateException when none is left
+     */
+    public DippedStrip dip(int dilution) {
+        return strip(use(Pad.AMMONIA), dilution, Pad.CHLORIDE, false);
+    }
+
+    /** Dips a chloride strip. @throws IllegalStateException when none is left */
+    public DippedStrip dipChloride() {
+        return strip(use(Pad.CHLORIDE), 1, Pad.CHLORIDE, true);
+    }
+
+    private DippedStrip strip(int number, int dilution, Pad special, boolean only) {
+        Map<Pad, Double> positions = new EnumMap<>(Pad.class);
+        for (Pad pad : Pad.values()) {
+            if ((pad == special) == only) {
+                double normal = Stream.of(variant, STRIP, number, pad.ordinal()).normal();
+                positions.put(pad, Observation.padPosition(pad, sim.state(), sim.draw(), dilution, normal));
+            }
+        }
+        return new DippedStrip(number, dilution, positions);
+    }
+
+    /** Writes a reading down; the same pad of the same strip is corrected, not doubled. */
+    public void write(Written reading) {
+        VisitRecord at = now();
+        List<Written> kept = new ArrayList<>(at.written());
+        kept.removeIf(w -> w.pad() == reading.pad() && w.strip() == reading.strip());
+        kept.add(reading);
+        open = new VisitRecord(at.visit(), at.minute(), at.asked(), at.seen(), kept, null, null);
+    }
+
+    /** Does what is decided and runs on to the next visit at which to decide, or to the end. */
+    public void decide(Decision decision, @Nullable Prediction prediction) {
+        Decision possible = fromShelf(decision);
+        past = past.plus(now().decided(possible, prediction));
+        FishMood mood = now().seen().mood();
+        sim.act(possible);
+        note(sim.state(), sim.day());
+        while (true) {
+            int next = visit + 1;
+            sim.goTo(calendar.after(visit), stepper, this::note);
+            if (next >= calendar.visits().size()) {
+                finish();
+                return;
+            }
+            arrive(next, false);
+            if (asksAt(next, mood)) {
+                VisitRecord at = now();
+                open = new VisitRecord(at.visit(), at.minute(), true, at.seen(), List.of(), null, null);
+                asked++;
+                return;
+            }
+            sim.visited();
+            past = past.plus(now().decided(standing(possible), null));
+        }
+    }
+
+    private boolean asksAt(int number, @Nullable FishMood mood) {
+        if (pace == Pace.EVERY_VISIT) {
+            return true;
+        }
+        if (asked >= scenario.keeper().decisions()) {
+            return false;
+        }
+        Seen seen = now().seen();
+        boolean worse = mood != null && seen.mood() != null && seen.mood().compareTo(mood) > 0;
+        return scenario.keeper().decisionVisits().contains(number) || seen.found() > 0 || worse;
+    }
+
+    /** What the standing orders come to at a visit without a decision. */
+    private static Decision standing(Decision d) {
+        return Decision.LEAVE_ALONE.withFeed(d.feed()).withAir(d.air());
+    }
+
+    /** No more than the shelf holds is given. */
+    private Decision fromShelf(Decision d) {
+        Decision possible = d.withSalt(Math.min(d.saltG(), saltLeftG))
+                .withBicarbonate(Math.min(d.bicarbonateG(), bicarbonateLeftG))
+                .withAmmoniumChloride(Math.min(d.ammoniumChlorideG(), ammoniumLeftG));
+        saltLeftG -= possible.saltG();
+        bicarbonateLeftG -= possible.bicarbonateG();
+        ammoniumLeftG -= possible.ammoniumChlorideG();
+        return possible;
+    }
+
+    private void finish() {
+        int found = count();
+        sim.counted(alive);
+        Seen seen = Observation.see(scenario, sim, variant, visit + 1, found, alive);
+        past = past.plus(new VisitRecord(visit + 1, sim.minute(), false, seen, List.of(), null, null));
+        open = null;
+    }
+
+    private void note(double[] y, double day) {
+        if (Double.isNaN(filterDay) && carriesTheLoad(y)) {
+            filterDay = day;
+        }
+        truth.add(new TruthPoint(
+                day,
+                Observation.padValue(Pad.AMMONIA, y),
+                Observation.padValue(Pad.NITRITE, y),
+                y[TankLayout.NITRATE],
+                TankReadings.ph(y),
+                TankReadings.alkalinityMgPerL(y),
+                y[TankLayout.OXYGEN],
+                y[TankLayout.CHLORIDE],
+                TankReadings.toxicAmmoniaMgPerL(y),
+                TankReadings.effectiveNitriteMgPerL(y, sim.draw().parameters().chlorideHalfMgPerL()),
+                scenario.fishCount() * sim.survival(0)));
+    }
+
+    /** Both filter groups carry the full ration of the fish here, or planned, and both readings are under 1 mg/L. */
+    private boolean carriesTheLoad(double[] y) {
+        Scenario.Fish fish = scenario.fishHereOrPlanned();
+        if (fish == null || y[TankLayout.TAN] >= 1 || y[TankLayout.NITRITE] >= 1) {
+            return false;
+        }
+        TankParameters p = sim.draw().parameters();
+        double count = scenario.fish() != null ? alive : fish.count();
+        double mass = scenario.fish() != null ? TankReadings.massG(y, p.strata()) : fish.massG();
+        return count > 0
+                && mass > 0
+                && y[TankLayout.AOB] >= TankReadings.aobForRation(p, count, mass, y[TankLayout.TEMPERATURE])
+                && y[TankLayout.NOB] >= TankReadings.nobForRation(p, count, mass, y[TankLayout.TEMPERATURE]);
+    }
+
+    /** Day on which the filter first carried the load with both readings under 1 mg/L; NaN while it has not. */
+    public double filterDay() {
+        return filterDay;
+    }
+
+    /** The hidden tank hour by hour so far: for the reveal only. */
+    public List<TruthPoint> truth() {
+        return List.copyOf(truth);
+    }
+
+    /** The hidden tank itself: for outcome, luck and the reveal only, never for a mark of the decision. */
+    public TankSim hidden() {
+        return sim;
+    }
+}

@@ -1,0 +1,335 @@
+package startwater.score;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import startwater.drill.Calendar;
+import startwater.drill.DrillLog;
+import startwater.drill.Scenario;
+import startwater.drill.TankDraw;
+import startwater.drill.VisitRecord;
+import startwater.quantity.Stream;
+import startwater.tank.FastStepper;
+
+/**
+ * The tanks that fit a log, each with its weight: what the learner could know at the last visit of the log, before
+ * deciding there.
+ *
+ * <p>Plausible tanks are drawn from the scenario's priors and weighed by every entry. The tank has no randomness of its
+ * own, so where the weights have gathered on few, those are resampled and moved by random-walk Metropolis steps that run
+ * the whole history anew: iterated batch importance sampling (Chopin 2002), exact in the limit. Every draw comes from a
+ * stream named by scenario, visit and tank, so the belief depends on the log alone, whatever the threads.
+ */
+final class Belief {
+    /** Waters and strata of sensitivity that a decision is judged on: 256 tanks. */
+    static final int WATERS = 64;
+
+    static final int STRATA = 4;
+    private static final int MOVES = 2;
+    private static final double STEP = 0.45;
+    /** A written reading less probable than this in all that is plausible contradicts the tank. */
+    private static final double ODD_CHANCE = 0.025;
+
+    private static final long PRIOR = 1;
+    private static final long RESAMPLE = 2;
+    private static final long MOVE = 3;
+
+    private final Scenario scenario;
+    private final Calendar calendar;
+    private final DrillLog log;
+    private final Plausible[] waters;
+    private final double[] logWeights;
+    private final int odd;
+    private final int readings;
+
+    private Belief(
+            Scenario scenario,
+            Calendar calendar,
+            DrillLog log,
+            Plausible[] waters,
+            double[] logWeights,
+            int odd,
+            int readings) {
+        this.scenario = scenario;
+        this.calendar = calendar;
+        this.log = log;
+        this.waters = waters;
+        this.logWeights = logWeights;
+        this.odd = odd;
+        this.readings = readings;
+    }
+
+    /** The belief after all that is seen and written in the log; the decision of its last visit does not count. */
+    static Belief of(Scenario scenario, DrillLog log) {
+        return of(scenario, log, WATERS);
+    }
+
+    static Belief of(Scenario scenario, DrillLog log, int waters) {
+        List<VisitRecord> visits = new ArrayList<>(log.visits());
+        int last = visits.size() - 1;
+        VisitRecord open = visits.get(last);
+        visits.set(
+                last,
+                new VisitRecord(open.visit(), open.minute(), open.asked(), open.seen(), open.written(), null, null));
+        return Memory.SHARED.belief(scenario, new DrillLog(visits), waters);
+    }
+
+    /** Beliefs are kept by log, since each visit builds on the one before. What is kept never changes a result. */
+    private static final class Memory {
+        static final Memory SHARED = new Memory();
+        private static final int KEPT = 24;
+
+        private record Key(Scenario scenario, DrillLog log, int waters) {}
+
+        private final Map<Key, Belief> kept = Collections.synchronizedMap(new LinkedHashMap<>(32, 0.75f, true) {
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<Key, Belief> eldest) {
+                return size() > KEPT;
+            }
+        });
+
+        Belief belief(Scenario scenario, DrillLog log, int waters) {
+            Key key = new Key(scenario, log, waters);
+            Belief known = kept.get(key);
+            if (known != null) {
+                return known;
+            }
+            Belief made = log.size() == 1
+                    ? fresh(scenario, log, waters)
+                    : Belief.of(scenario, log.upTo(log.size() - 2), waters)
+                            .next(log.visits().get(log.size() - 2), log);
+            kept.put(key, made);
+            return made;
+        }
+    }
+
+    /** Forgets kept beliefs, so that a test can see them made again. */
+    static void forget() {
+        Memory.SHARED.kept.clear();
+    }
+
+    private static long seed(Scenario s) {
+        long hash = 0xcbf29ce484222325L;
+        for (int i = 0; i < s.id().length(); i++) {
+            hash = (hash ^ s.id().charAt(i)) * 0x100000001b3L;
+        }
+        return hash;
+    }
+
+    private static Belief fresh(Scenario s, DrillLog log, int count) {
+        Calendar calendar = Calendar.of(s);
+        Plausible[] waters = new Plausible[count];
+        IntStream.range(0, count)
+                .parallel()
+                .forEach(i -> waters[i] = Plausible.of(
+                        s, calendar, TankDraw.scores(Stream.of(seed(s), PRIOR, i)), STRATA, new FastStepper()));
+        return weighed(s, calendar, log, waters, new double[count], 0, 0);
+    }
+
+    /** The belief one visit on: the decision made, the time run, the new evidence weighed. */
+    private Belief next(VisitRecord decided, DrillLog longer) {
+        Plausible[] moved = new Plausible[waters.length];
+        IntStream.range(0, waters.length).parallel().forEach(i -> {
+            moved[i] = waters[i].copy();
+            moved[i].follow(decided);
+        });
+        return weighed(scenario, calendar, longer, moved, logWeights.clone(), odd, readings);
+    }
+
+    private static Belief weighed(
+            Scenario s, Calendar calendar, DrillLog log, Plausible[] waters, double[] logs, int odd, int readings) {
+        VisitRecord now = log.last();
+        int before = aliveBefore(s, log, log.size() - 1);
+        double[][] each = new double[waters.length][now.written().size()];
+        double[] weightsBefore = normalised(logs);
+        IntStream.range(0, waters.length)
+                .parallel()
+                .forEach(i -> logs[i] += waters[i].observe(now, before, new FastStepper(), each[i]));
+        int oddNow = odd;
+        for (int r = 0; r < now.written().size(); r++) {
+            double predictive = 0;
+            for (int i = 0; i < waters.length; i++) {
+                predictive += weightsBefore[i] * StrictMath.exp(each[i][r]);
+            }
+            oddNow += predictive < ODD_CHANCE ? 1 : 0;
+        }
+        int all = readings + now.written().size();
+        Belief belief = new Belief(s, calendar, log, waters, logs, oddNow, all);
+        return belief.effective() < waters.length / 2.0 ? belief.renewed() : belief;
+    }
+
+    private static int aliveBefore(Scenario s, DrillLog log, int at) {
+        if (s.fish() == null) {
+            return 0;
+        }
+        return at == 0 ? s.fish().count() : log.visits().get(at - 1).seen().alive();
+    }
+
+    private static double[] normalised(double[] logs) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (double l : logs) {
+            most = Math.max(most, l);
+        }
+        double[] weights = new double[logs.length];
+        double sum = 0;
+        for (int i = 0; i < logs.length; i++) {
+            weights[i] = StrictMath.exp(logs[i] - most);
+            sum += weights[i];
+        }
+        for (int i = 0; i < logs.length; i++) {
+            weights[i] /= sum;
+        }
+        return weights;
+    }
+
+    /** Number of waters that the weights amount to. */
+    double effective() {
+        double squares = 0;
+        for (double w : normalised(logWeights)) {
+            squares += w * w;
+        }
+        return 1 / squares;
+    }
+
+    /** Resampled systematically, then moved. */
+    private Belief renewed() {
+        double[] weights = normalised(logWeights);
+        double[] spread = spread(weights);
+        Plausible[] chosen = new Plausible[waters.length];
+        double u = Stream.of(seed(scenario), RESAMPLE, log.size()).uniform();
+        double cumulative = weights[0];
+        int from = 0;
+        for (int i = 0; i < waters.length; i++) {
+            double at = (i + u) / waters.length;
+            while (at > cumulative && from < waters.length - 1) {
+                cumulative += weights[++from];
+            }
+            chosen[i] = waters[from].copy();
+        }
+        IntStream.range(0, chosen.length).parallel().forEach(i -> chosen[i] = moved(chosen[i], spread, i));
+        return new Belief(scenario, calendar, log, chosen, new double[chosen.length], odd, readings);
+    }
+
+    private double[] spread(double[] weights) {
+        int n = waters[0].scores().length;
+        double[] spread = new double[n];
+        for (int d = 0; d < n; d++) {
+            double mean = 0;
+            double square = 0;
+            for (int i = 0; i < waters.length; i++) {
+                double score = waters[i].scores()[d];
+                mean += weights[i] * score;
+                square += weights[i] * score * score;
+            }
+            spread[d] = Math.max(0.15, StrictMath.sqrt(Math.max(0, square - mean * mean)));
+        }
+        return spread;
+    }
+
+    private Plausible moved(Plausible start, double[] spread, int number) {
+        Plausible at = start;
+        FastStepper stepper = new FastStepper();
+        for (int move = 0; move < MOVES; move++) {
+            Stream stream = Stream.of(seed(scenario), MOVE, log.size(), number, move);
+            double[] scores = at.scores().clone();
+            for (int d = 0; d < scores.length; d++) {
+                scores[d] += STEP * spread[d] * stream.normal();
+            }
+            Plausible proposed = rerun(scores, stepper);
+            double gain = proposed.logLikelihood() + proposed.logPrior() - at.logLikelihood() - at.logPrior();
+            if (StrictMath.log(stream.uniform()) < gain) {
+                at = proposed;
+            }
+        }
+        return at;
+    }
+
+    /** The whole history on a tank with other scores. */
+    private Plausible rerun(double[] scores, FastStepper stepper) {
+        Plausible p = Plausible.of(scenario, calendar, scores, STRATA, stepper);
+        for (int v = 0; v < log.size(); v++) {
+            VisitRecord visit = log.visits().get(v);
+            p.observe(visit, aliveBefore(scenario, log, v), stepper, null);
+            if (v < log.size() - 1) {
+                p.follow(visit);
+            }
+        }
+        return p;
+    }
+
+    int waters() {
+        return waters.length;
+    }
+
+    Plausible water(int i) {
+        return waters[i];
+    }
+
+    Calendar calendar() {
+        return calendar;
+    }
+
+    Scenario scenario() {
+        return scenario;
+    }
+
+    DrillLog log() {
+        return log;
+    }
+
+    /** Written readings so far, and how many of them nothing plausible explains. */
+    int readings() {
+        return readings;
+    }
+
+    int oddReadings() {
+        return odd;
+    }
+
+    /** Whether the log earns credit: at most one reading, or one in six, is one that no plausible tank explains. */
+    boolean credible() {
+        return odd <= Math.max(1, readings / 6);
+    }
+
+    /** Weights of the waters, adding up to 1. */
+    double[] waterWeights() {
+        return normalised(logWeights);
+    }
+
+    /** Weights of all tanks, water by water and stratum by stratum within, adding up to 1. */
+    double[] tankWeights() {
+        double[] byWater = normalised(logWeights);
+        double[] all = new double[waters.length * STRATA];
+        for (int i = 0; i < waters.length; i++) {
+            for (int k = 0; k < STRATA; k++) {
+                all[i * STRATA + k] = byWater[i] * waters[i].stratum(k);
+            }
+        }
+        return all;
+    }
+
+    /** Tenth, median and ninetieth of a quantity over the waters as they are now. */
+    Verdict.Band band(ToDoubleFunction<Plausible> quantity) {
+        double[] values = new double[waters.length];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = quantity.applyAsDouble(waters[i]);
+        }
+        return band(values, waterWeights());
+    }
+
+    static Verdict.Band band(double[] values, double[] weights) {
+        return new Verdict.Band(
+                WeightedSample.quantile(values, weights, 0.1),
+                WeightedSample.quantile(values, weights, 0.5),
+                WeightedSample.quantile(values, weights, 0.9));
+    }
+
+    /** The seed of everything drawn for this scenario's judging. */
+    long seed() {
+        return seed(scenario);
+    }
+}

@@ -1,0 +1,228 @@
+package startwater.score;
+
+import java.util.ArrayList;
+import java.util.List;
+import startwater.drill.Scenario;
+import startwater.fish.Stressor;
+import startwater.score.Verdict.Band;
+import startwater.score.Verdict.Line;
+import startwater.score.Verdict.Line.Severity;
+import startwater.score.Verdict.Variable;
+import startwater.strip.Pad;
+import startwater.water.UnionisedAmmonia;
+
+/**
+ * Explains a verdict by computing: what the numbers said, what the choice does, what it costs, the rule. A line is made
+ * only when its numbers hold on this case; the words live in the language files.
+ */
+final class Explainer {
+    /** Fewer deaths than this, fish, are hardly one. */
+    static final double HARDLY_A_FISH = 0.05;
+
+    private final Judge.Scored scored;
+    private final Verdict verdict;
+    private final Paths paths;
+    private final Notebook book;
+    private final List<Line> lines = new ArrayList<>();
+
+    private Explainer(Judge.Scored scored, Verdict verdict, Paths paths) {
+        this.scored = scored;
+        this.verdict = verdict;
+        this.paths = paths;
+        this.book = scored.book();
+    }
+
+    static List<Line> lines(Judge.Scored scored, Verdict verdict, Paths paths) {
+        Explainer e = new Explainer(scored, verdict, paths);
+        e.credit();
+        e.said();
+        e.does();
+        e.costs();
+        e.rules();
+        return List.copyOf(e.lines);
+    }
+
+    private void say(String key, Severity severity, Object... parameters) {
+        lines.add(new Line(key, severity, List.of(parameters)));
+    }
+
+    private void credit() {
+        if (!verdict.credited()) {
+            say(
+                    "credit.none",
+                    Severity.HARM,
+                    scored.belief().oddReadings(),
+                    scored.belief().readings());
+        }
+    }
+
+    private void said() {
+        if (scored.belief().log().last().written().isEmpty()) {
+            say("said.nothing", Severity.HARM);
+        }
+        if (!book.fishIn()) {
+            saidFishless();
+            return;
+        }
+        boolean nitriteFirst = verdict.decisive().variable() == Variable.EFFECTIVE_NITRITE;
+        if (nitriteFirst) {
+            saidNitrite();
+            saidAmmonia();
+        } else {
+            saidAmmonia();
+            saidNitrite();
+        }
+        saidOxygen();
+        saidAlkalinity();
+    }
+
+    private void saidFishless() {
+        double tan = book.value(Pad.AMMONIA);
+        double nitrite = book.value(Pad.NITRITE);
+        if (tan < 1 && nitrite >= 1) {
+            say("said.fishless.halfway", Severity.FACT, tan, nitrite);
+        } else if (tan < 1 && nitrite < 1) {
+            say("said.fishless.both", Severity.FACT, tan, nitrite);
+        } else if (!Double.isNaN(tan)) {
+            say("said.fishless.waiting", Severity.FACT, tan, book.value(Pad.NITRITE, 0));
+        }
+        if (tan > 4) {
+            say("said.fishless.over", Severity.HARM, tan, 4);
+        }
+    }
+
+    private void saidAmmonia() {
+        double toxic = book.toxicAmmonia();
+        if (Double.isNaN(toxic)) {
+            return;
+        }
+        double tan = book.value(Pad.AMMONIA);
+        double ph = book.value(Pad.PH);
+        double share = UnionisedAmmonia.fraction(Math.min(10, ph), book.temperatureC());
+        double guidance = paths.guidance(Variable.TOXIC_AMMONIA);
+        String key = toxic > guidance ? "said.ammonia.harms" : "said.ammonia.under";
+        say(
+                key,
+                toxic > guidance ? Severity.HARM : Severity.FACT,
+                tan,
+                ph,
+                book.temperatureC(),
+                100 * share,
+                toxic,
+                guidance);
+    }
+
+    private void saidNitrite() {
+        double nitrite = book.value(Pad.NITRITE);
+        if (!(nitrite >= 0.1)) {
+            return;
+        }
+        double wanted = Notebook.chlorideWanted(nitrite);
+        double chloride = book.value(Pad.CHLORIDE);
+        if (Double.isNaN(chloride)) {
+            double source = book.scenario().source().chlorideMgPerL();
+            if (source < 0.9 * wanted) {
+                say("said.nitrite.unread", Severity.HARM, nitrite, source, wanted);
+            }
+        } else if (chloride < 0.9 * wanted) {
+            say("said.nitrite.short", Severity.HARM, nitrite, chloride, wanted);
+        } else {
+            say("said.nitrite.covered", Severity.FACT, nitrite, chloride, wanted);
+        }
+    }
+
+    private void saidOxygen() {
+        double guidance = paths.guidance(Variable.OXYGEN);
+        if (!book.airSeenOn()) {
+            say("said.air.off", Severity.HARM);
+        } else if (book.oxygenMgPerL() < guidance + 1) {
+            say("said.oxygen.low", Severity.HARM, book.oxygenMgPerL(), guidance);
+        }
+    }
+
+    private void saidAlkalinity() {
+        double alkalinity = book.value(Pad.ALKALINITY);
+        if (alkalinity < 80) {
+            say("said.alkalinity.low", Severity.HARM, alkalinity, 80);
+        }
+    }
+
+    private void does() {
+        Variable v = verdict.decisive().variable();
+        if (v == Variable.TOTAL_AMMONIA || v == Variable.OXYGEN) {
+            return;
+        }
+        double days = paths.daysToHarm(v);
+        Band own = paths.peak(v, false);
+        Band best = paths.peak(v, true);
+        double guidance = paths.guidance(v);
+        if (Double.isNaN(days)) {
+            say("does.safe", Severity.OWN, v, own.middle(), guidance);
+        } else if (days < 0.2) {
+            say("does.already", Severity.OWN, v, own.middle(), own.low(), own.high(), best.middle(), guidance);
+        } else {
+            say("does.later", Severity.OWN, v, days, own.middle(), own.low(), own.high(), best.middle(), guidance);
+        }
+    }
+
+    private void costs() {
+        Verdict.Option own = verdict.chosen();
+        Verdict.Option best = verdict.best();
+        Scenario scenario = scored.belief().scenario();
+        if (verdict.own() == 0 || verdict.regret() <= Math.max(2 * verdict.standardError(), 0.05)) {
+            if (scenario.fish() != null && own.deaths() >= HARDLY_A_FISH) {
+                say("costs.best.deaths", Severity.BEST, own.deaths(), verdict.stock(), verdict.days());
+            } else {
+                say("costs.best", Severity.BEST);
+            }
+            return;
+        }
+        if (own.deaths() >= HARDLY_A_FISH && own.deaths() > best.deaths() + HARDLY_A_FISH / 2) {
+            say(
+                    "costs.deaths",
+                    Severity.OWN,
+                    own.deaths(),
+                    verdict.stock(),
+                    verdict.days(),
+                    best.decision(),
+                    best.deaths());
+            cause(own, best);
+        }
+        part(own, best);
+    }
+
+    private void cause(Verdict.Option own, Verdict.Option best) {
+        Stressor main = Stressor.AMMONIA;
+        for (Stressor s : Stressor.values()) {
+            if (own.deathsBy(s) - best.deathsBy(s) > own.deathsBy(main) - best.deathsBy(main)) {
+                main = s;
+            }
+        }
+        double share = own.deathsBy(main) / own.deaths();
+        if (share > 0.6) {
+            say("costs.cause", Severity.FACT, main, 100 * share);
+        }
+    }
+
+    /** The part beside deaths that costs most over the best option, if it costs anything. */
+    private void part(Verdict.Option own, Verdict.Option best) {
+        Component main = Component.GROWTH;
+        for (Component c : Component.values()) {
+            if (c != Component.DEATHS && own.part(c) - best.part(c) > own.part(main) - best.part(main)) {
+                main = c;
+            }
+        }
+        double more = own.part(main) - best.part(main);
+        if (more >= 0.05) {
+            say("costs.part", Severity.OWN, main, own.part(main), best.part(main), best.decision());
+        }
+    }
+
+    private void rules() {
+        StandingRules.Ruling ruling = new StandingRules().ruling(book);
+        ruling.rules().stream()
+                .limit(3)
+                .forEach(number ->
+                        say("rule." + number, Severity.RULE, ruling.decision().saltG(), ruling.decision()));
+    }
+}

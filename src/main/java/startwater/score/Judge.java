@@ -1,0 +1,320 @@
+package startwater.score;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import startwater.drill.Decision;
+import startwater.drill.Observation;
+import startwater.drill.Prediction;
+import startwater.drill.Scenario;
+import startwater.drill.VisitRecord;
+import startwater.fish.Stressor;
+import startwater.strip.Pad;
+import startwater.strip.ReadingModel;
+import startwater.tank.FastStepper;
+import startwater.tank.TankLayout;
+
+/** Judges decisions. Pure: the same case gets the same verdict, bit for bit, on any number of threads. */
+public final class Judge {
+    /** Regret that halves the mark, % of the stock. */
+    private static final double HALVING_REGRET = 0.5;
+    /** Regret that no one could tell from none, % of the stock. */
+    private static final double LEAST_BAND = 0.05;
+
+    private static final double SOUND_REGRET = 0.15;
+    /** Expected deaths over the best option's, % of the stock, from which a choice is dangerous. */
+    private static final double DANGEROUS_DEATHS = 1;
+    /** While deaths rise by less than this, % of the stock, the choice is wasteful and not deadly. */
+    private static final double DEADLY_DEATHS = 0.1;
+
+    private static final double LEAST_MARK_IF_NOT_DEADLY = 50;
+    /** A visit counts when its options spread this far, % of the stock. */
+    private static final double SCORED_SPREAD = 0.4;
+    /** An option of more base regret than this, % of the stock, is never accepted as arguable. */
+    private static final double ARGUABLE_MOST = 0.5;
+
+    /** Every so many waters one serves to prune the grid. */
+    private static final int PRUNING_STRIDE = 5;
+
+    private Judge() {}
+
+    /** The losses of a case over its options: the pure function that all else is algebra on. */
+    public static Scored score(Case c) {
+        Belief belief = Belief.of(c.scenario(), c.log());
+        Notebook book = bookBefore(c, belief);
+        Rollout rollout = new Rollout(belief, book);
+        List<Decision> options = new ArrayList<>(options(belief, book, rollout));
+        Decision choice = c.choice();
+        int own = options.indexOf(choice);
+        if (own < 0) {
+            options.add(choice);
+            own = options.size() - 1;
+        }
+        int[] all = IntStream.range(0, belief.waters()).toArray();
+        return new Scored(belief, book, rollout, List.copyOf(options), own, losses(belief, rollout, options, all));
+    }
+
+    /**
+     * A case with its losses.
+     *
+     * @param options the learner's among them
+     * @param own place of the learner's
+     * @param losses by option, tank and component
+     */
+    public record Scored(
+            Belief belief, Notebook book, Rollout rollout, List<Decision> options, int own, Losses losses) {}
+
+    /** Judges one decision. Takes some tenths of a second: not for the thread that paints. */
+    public static Verdict judge(Case c) {
+        Scored scored = score(c);
+        Losses losses = scored.losses();
+        int best = losses.best();
+        int own = scored.own();
+        double regret = losses.regret(own);
+        double error = losses.standardError(own, best);
+        double over = Math.max(0, regret - Math.max(2 * error, LEAST_BAND));
+        double deathsUp = losses.mean(own, Component.DEATHS) - losses.mean(best, Component.DEATHS);
+        double mark = 100 / (1 + over / HALVING_REGRET);
+        if (deathsUp < DEADLY_DEATHS) {
+            mark = Math.max(LEAST_MARK_IF_NOT_DEADLY, mark);
+        }
+        boolean dangerous = deathsUp > DANGEROUS_DEATHS && over > 0;
+        boolean arguable = over > 0 && !dangerous && regret <= ARGUABLE_MOST && bestInAnotherView(losses, own);
+        if (arguable) {
+            mark = 100;
+        }
+        boolean credible = scored.belief().credible();
+        if (!credible) {
+            mark = 0;
+        }
+        Verdict.Word word = dangerous
+                ? Verdict.Word.DANGEROUS
+                : over < SOUND_REGRET || arguable ? Verdict.Word.SOUND : Verdict.Word.COSTLY;
+        double spread = IntStream.range(0, losses.options())
+                        .mapToDouble(losses::mean)
+                        .max()
+                        .orElse(0)
+                - losses.mean(best);
+        Paths paths = Paths.of(scored, own, best);
+        List<Verdict.Option> options = shown(scored);
+        int ownAt = IntStream.range(0, options.size())
+                .filter(i -> options.get(i).own())
+                .findFirst()
+                .orElseThrow();
+        Verdict bare = new Verdict(
+                options,
+                ownAt,
+                regret,
+                error,
+                mark,
+                word,
+                spread >= SCORED_SPREAD || regret >= SCORED_SPREAD,
+                arguable,
+                stock(c.scenario(), c.visit()),
+                scored.rollout().days(),
+                paths.decisive(scored, losses, own, best),
+                paths.ranges(scored.belief()),
+                foresight(c.visit().prediction(), paths),
+                scored.belief().oddReadings(),
+                credible,
+                List.of());
+        return withLines(bare, Explainer.lines(scored, bare, paths));
+    }
+
+    private static Verdict withLines(Verdict v, List<Verdict.Line> lines) {
+        return new Verdict(
+                v.options(),
+                v.own(),
+                v.regret(),
+                v.standardError(),
+                v.mark(),
+                v.word(),
+                v.scored(),
+                v.arguable(),
+                v.stock(),
+                v.days(),
+                v.decisive(),
+                v.ranges(),
+                v.foresight(),
+                v.surprise(),
+                v.credited(),
+                lines);
+    }
+
+    /** Fish that the percentages refer to: those here, or those planned. */
+    private static double stock(Scenario s, VisitRecord visit) {
+        return s.fish() != null
+                ? visit.seen().alive()
+                : s.plannedFish() != null ? s.plannedFish().count() : 0;
+    }
+
+    private static Notebook bookBefore(Case c, Belief belief) {
+        List<VisitRecord> visits = new ArrayList<>(c.log().visits());
+        visits.set(visits.size() - 1, belief.log().last());
+        return Notebook.of(c.scenario(), belief.calendar(), visits);
+    }
+
+    private static List<Decision> options(Belief belief, Notebook book, Rollout rollout) {
+        List<Decision> grid = Options.grid(belief, book);
+        if (grid.size() <= Options.MOST) {
+            return grid;
+        }
+        int[] some = IntStream.range(0, belief.waters())
+                .filter(i -> i % PRUNING_STRIDE == 0)
+                .toArray();
+        Losses rough = losses(belief, rollout, grid, some);
+        double[] means =
+                IntStream.range(0, grid.size()).mapToDouble(rough::mean).toArray();
+        return Options.pruned(grid, means);
+    }
+
+    /** Losses of options over some of the waters, weights renewed to add up to 1. */
+    private static Losses losses(Belief belief, Rollout rollout, List<Decision> options, int[] waters) {
+        int strata = Belief.STRATA;
+        double[][][] parts = new double[options.size()][waters.length * strata][Component.values().length];
+        double[][][] deaths = new double[options.size()][waters.length * strata][Stressor.COUNT];
+        IntStream.range(0, waters.length).parallel().forEach(w -> {
+            FastStepper stepper = new FastStepper();
+            for (int o = 0; o < options.size(); o++) {
+                rollout.follow(
+                        options.get(o),
+                        waters[w],
+                        stepper,
+                        Arrays.copyOfRange(parts[o], w * strata, (w + 1) * strata),
+                        Arrays.copyOfRange(deaths[o], w * strata, (w + 1) * strata),
+                        null,
+                        0);
+            }
+        });
+        double[] all = belief.tankWeights();
+        double[] weights = new double[waters.length * strata];
+        double sum = 0;
+        for (int w = 0; w < waters.length; w++) {
+            for (int k = 0; k < strata; k++) {
+                weights[w * strata + k] = all[waters[w] * strata + k];
+                sum += weights[w * strata + k];
+            }
+        }
+        for (int i = 0; i < weights.length; i++) {
+            weights[i] = sum > 0 ? weights[i] / sum : 1.0 / weights.length;
+        }
+        return new Losses(parts, deaths, weights);
+    }
+
+    private static boolean bestInAnotherView(Losses losses, int own) {
+        for (View view : View.values()) {
+            int best = 0;
+            for (int o = 1; o < losses.options(); o++) {
+                if (view.loss(losses, o) < view.loss(losses, best)) {
+                    best = o;
+                }
+            }
+            if (view.loss(losses, own) <= view.loss(losses, best) + LEAST_BAND) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Other reasonable views of what a loss is. */
+    private enum View {
+        FISH_FIRST {
+            @Override
+            double loss(Losses l, int option) {
+                return l.mean(option) + l.mean(option, Component.DEATHS) + l.mean(option, Component.STRESS);
+            }
+        },
+        GROWTH_FIRST {
+            @Override
+            double loss(Losses l, int option) {
+                return l.mean(option) + l.mean(option, Component.GROWTH) + l.mean(option, Component.DELAY);
+            }
+        },
+        WATER_IS_DEAR {
+            @Override
+            double loss(Losses l, int option) {
+                return l.mean(option) + 2 * l.mean(option, Component.WATER) + l.mean(option, Component.JOBS);
+            }
+        },
+        WORST_TENTH {
+            @Override
+            double loss(Losses l, int option) {
+                return l.worst(option, 0.1);
+            }
+        };
+
+        abstract double loss(Losses losses, int option);
+    }
+
+    private static List<Verdict.Option> shown(Scored scored) {
+        Losses losses = scored.losses();
+        VisitRecord visit = scored.belief().log().last();
+        double perPercent = stock(scored.belief().scenario(), visit) / 100;
+        Decision rules = scored.options().get(0);
+        List<Verdict.Option> shown = new ArrayList<>();
+        for (int o = 0; o < losses.options(); o++) {
+            int option = o;
+            shown.add(new Verdict.Option(
+                    scored.options().get(o),
+                    losses.mean(o, Component.DEATHS) * perPercent,
+                    losses.deathsQuantile(o, 0.1) * perPercent,
+                    losses.deathsQuantile(o, 0.9) * perPercent,
+                    Arrays.stream(Stressor.values())
+                            .map(s -> losses.meanDeaths(option, s) * perPercent)
+                            .toList(),
+                    Arrays.stream(Component.values())
+                            .map(c -> losses.mean(option, c))
+                            .toList(),
+                    losses.mean(o),
+                    o == scored.own(),
+                    scored.options().get(o).equals(rules)));
+        }
+        shown.sort(Comparator.comparingDouble(Verdict.Option::loss));
+        return shown;
+    }
+
+    /** Foresight: how near the block said lies to what the log made likely, and how honest the sureness was. */
+    private static Verdict.@Nullable Foresight foresight(@Nullable Prediction said, Paths paths) {
+        if (said == null) {
+            return null;
+        }
+        double[] chances = paths.nextBlocks(said.pad());
+        int likeliest = 0;
+        for (int b = 1; b < chances.length; b++) {
+            likeliest = chances[b] > chances[likeliest] ? b : likeliest;
+        }
+        double chance = said.block() < chances.length ? chances[said.block()] : 0;
+        double near = chances[likeliest] > 0 ? chance / chances[likeliest] : 0;
+        double off = said.sureness().chance() - chance;
+        return new Verdict.Foresight(50 * near + 50 * (1 - off * off), chance, likeliest, chances[likeliest]);
+    }
+
+    /** Chances of each block of a pad at a true value, its betweens shared by the blocks beside. */
+    static double[] blockChances(Pad pad, double[] y, startwater.drill.TankDraw draw) {
+        double reader = ReadingModel.readingSigmaBlocks(pad, Observation.READER_SIGMA_LAB);
+        double sigma = StrictMath.sqrt(reader * reader + Observation.PAD_SPREAD_BLOCKS * Observation.PAD_SPREAD_BLOCKS);
+        double at = Observation.padPosition(pad, y, draw, 1, 0);
+        double[] chances = new double[pad.scale().blocks()];
+        for (int stop = 0; stop < pad.scale().stops(); stop++) {
+            double p = ReadingModel.probabilityOfStop(pad, stop, at, sigma);
+            chances[stop / 2] += stop % 2 == 0 ? p : p / 2;
+            if (stop % 2 == 1) {
+                chances[stop / 2 + 1] += p / 2;
+            }
+        }
+        return chances;
+    }
+
+    static double value(Verdict.Variable variable, double[] y, double chlorideHalf) {
+        return switch (variable) {
+            case TOXIC_AMMONIA -> startwater.tank.TankReadings.toxicAmmoniaMgPerL(y);
+            case EFFECTIVE_NITRITE -> startwater.tank.TankReadings.effectiveNitriteMgPerL(y, chlorideHalf);
+            case OXYGEN -> y[TankLayout.OXYGEN];
+            case TOTAL_AMMONIA -> y[TankLayout.TAN];
+            case CHLORINE -> y[TankLayout.FREE_CHLORINE] + y[TankLayout.COMBINED_CHLORINE];
+        };
+    }
+}

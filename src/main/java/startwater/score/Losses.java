@@ -1,0 +1,123 @@
+package startwater.score;
+
+import startwater.fish.Stressor;
+
+/**
+ * What every option would cost in every plausible tank: the one array from which regret, standard errors, the worst
+ * tenth, other weights, causes of death and the worth of a test all follow.
+ *
+ * <p>{@code parts[option][tank][component]} in % of the stock, {@code deaths[option][tank][stressor]} in % of the stock,
+ * {@code weights[tank]} the belief in each tank, adding up to 1. Immutable by convention: arrays are cloned at the border.
+ */
+public final class Losses {
+    private final double[][][] parts;
+    private final double[][][] deaths;
+    private final double[] weights;
+
+    Losses(double[][][] parts, double[][][] deaths, double[] weights) {
+        if (parts.length != deaths.length) {
+            throw new IllegalArgumentException("Losses: " + parts.length + " options but deaths of " + deaths.length);
+        }
+        this.parts = parts;
+        this.deaths = deaths;
+        this.weights = weights.clone();
+    }
+
+    public int options() {
+        return parts.length;
+    }
+
+    public int tanks() {
+        return weights.length;
+    }
+
+    public double weight(int tank) {
+        return weights[tank];
+    }
+
+    /** One part of one loss, % of the stock. */
+    public double part(int option, int tank, Component component) {
+        return parts[option][tank][component.ordinal()];
+    }
+
+    /** The whole loss of an option in a tank, % of the stock. */
+    public double total(int option, int tank) {
+        double sum = 0;
+        for (double part : parts[option][tank]) {
+            sum += part;
+        }
+        return sum;
+    }
+
+    /** Expected loss of an option, % of the stock. */
+    public double mean(int option) {
+        double sum = 0;
+        for (int t = 0; t < weights.length; t++) {
+            sum += weights[t] * total(option, t);
+        }
+        return sum;
+    }
+
+    /** Expected part of a loss, % of the stock. */
+    public double mean(int option, Component component) {
+        double sum = 0;
+        for (int t = 0; t < weights.length; t++) {
+            sum += weights[t] * part(option, t, component);
+        }
+        return sum;
+    }
+
+    /** Expected deaths by one cause, % of the stock. */
+    public double meanDeaths(int option, Stressor cause) {
+        double sum = 0;
+        for (int t = 0; t < weights.length; t++) {
+            sum += weights[t] * deaths[option][t][cause.ordinal()];
+        }
+        return sum;
+    }
+
+    /** The deaths of an option under which a share {@code q} of the belief lies, % of the stock. */
+    public double deathsQuantile(int option, double q) {
+        double[] values = new double[weights.length];
+        for (int t = 0; t < values.length; t++) {
+            values[t] = part(option, t, Component.DEATHS);
+        }
+        return WeightedSample.quantile(values, weights, q);
+    }
+
+    /** Mean of the worst share of the belief, for example 0.1, % of the stock. */
+    public double worst(int option, double share) {
+        double[] values = new double[weights.length];
+        for (int t = 0; t < values.length; t++) {
+            values[t] = total(option, t);
+        }
+        return WeightedSample.worstMean(values, weights, share);
+    }
+
+    /** The option with the least expected loss; the first of equals. */
+    public int best() {
+        int best = 0;
+        for (int o = 1; o < parts.length; o++) {
+            if (mean(o) < mean(best)) {
+                best = o;
+            }
+        }
+        return best;
+    }
+
+    /** Expected loss of an option over that of the best, % of the stock: 0 or more. */
+    public double regret(int option) {
+        return mean(option) - mean(best());
+    }
+
+    /** Standard error of the difference of two options over the same tanks, % of the stock. */
+    public double standardError(int option, int other) {
+        double mean = mean(option) - mean(other);
+        double sum = 0;
+        for (int t = 0; t < weights.length; t++) {
+            double d = weights[t] * (total(option, t) - total(other, t) - mean);
+            sum += d * d;
+        }
+        return StrictMath.sqrt(sum);
+    }
+}

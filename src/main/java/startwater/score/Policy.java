@@ -1,0 +1,17 @@
+package startwater.score;
+
+import java.util.Set;
+import startwater.drill.Decision;
+import startwater.strip.Pad;
+
+/** A way of keeping fish, as small published code that a real person might follow. It plays from its notebook alone. */
+public interface Policy {
+    /** Its name on the command line. */
+    String id();
+
+    /** Which pads it reads at this visit; may be none. */
+    Set<Pad> tests(Notebook book);
+
+    /** What it does at this visit, after reading. */
+    Decision decide(Notebook book);
+}

@@ -1,0 +1,68 @@
+package startwater.score;
+
+import java.util.Objects;
+import java.util.Set;
+import startwater.drill.DippedStrip;
+import startwater.drill.DrillRun;
+import startwater.drill.Observation;
+import startwater.drill.Scenario;
+import startwater.drill.Written;
+import startwater.quantity.Stream;
+import startwater.strip.Pad;
+import startwater.strip.ReadingModel;
+
+/** Lets a policy play a drill on its hidden tank, strip by strip, from the log alone. */
+public final class PolicyPlayer {
+    private static final long EYES = 0x6579_6573L;
+
+    private PolicyPlayer() {}
+
+    /** Plays to the end. @param variant which hidden tank */
+    public static DrillRun play(Scenario scenario, Policy policy, long variant, DrillRun.Pace pace) {
+        DrillRun run = DrillRun.start(scenario, variant, pace);
+        Notebook book = new Notebook(scenario);
+        int seen = 0;
+        while (!run.over()) {
+            for (; seen < run.past().size(); seen++) {
+                var visit = run.past().visits().get(seen);
+                if (!visit.asked()) {
+                    book.arrive(visit.minute(), run.calendar().nextVisitAfter(visit.minute()), visit.seen());
+                    book.did(visit.decision() == null ? book.last() : visit.decision());
+                }
+            }
+            var now = run.now();
+            book.arrive(now.minute(), run.calendar().nextVisitAfter(now.minute()), now.seen());
+            test(run, policy.tests(book), book);
+            var decision = policy.decide(book);
+            run.decide(decision, null);
+            // What the shelf allowed, not what was asked for, goes into the books.
+            book.did(Objects.requireNonNull(run.past().visits().get(seen).decision()));
+            seen++;
+        }
+        return run;
+    }
+
+    private static void test(DrillRun run, Set<Pad> pads, Notebook book) {
+        if (pads.stream().anyMatch(p -> p != Pad.CHLORIDE) && run.stripsLeft() > 0) {
+            DippedStrip strip = run.dip(1);
+            for (Pad pad : pads) {
+                if (pad != Pad.CHLORIDE) {
+                    write(run, strip, pad, book);
+                }
+            }
+        }
+        if (pads.contains(Pad.CHLORIDE) && run.chlorideStripsLeft() > 0) {
+            write(run, run.dipChloride(), Pad.CHLORIDE, book);
+        }
+    }
+
+    private static void write(DrillRun run, DippedStrip strip, Pad pad, Notebook book) {
+        double sigma = ReadingModel.readingSigmaBlocks(pad, Observation.READER_SIGMA_LAB);
+        double normal =
+                Stream.of(run.variant(), EYES, strip.number(), pad.ordinal()).normal();
+        int stop = ReadingModel.readStop(pad, strip.position(pad), sigma, normal);
+        Written written = new Written(pad, stop, strip.dilution(), strip.number());
+        run.write(written);
+        book.read(pad, written.value());
+    }
+}

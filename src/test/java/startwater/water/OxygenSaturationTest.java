@@ -1,0 +1,70 @@
+package startwater.water;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import startwater.ReferenceTable;
+import startwater.quantity.OutOfRangeException;
+
+class OxygenSaturationTest {
+    /** Printed to one decimal there; from 6 to 7 °C it stands 0.05 to 0.06 over the equation. */
+    private static final double COARSE_TABLE = 0.07;
+
+    @Test
+    void agreesWithTheEuropeanStandard() {
+        ReferenceTable table = ReferenceTable.read("oxygen-saturation-en25814.csv");
+        for (ReferenceTable.Row row : table.rows()) {
+            double temperatureC = row.number("temperature_c");
+            double printed = row.number("mg_per_l");
+            double tolerance = temperatureC <= 15 ? COARSE_TABLE : table.allowed(printed);
+            assertThat(OxygenSaturation.mgPerL(temperatureC, 0, 0))
+                    .as("%s", row)
+                    .isCloseTo(printed, within(tolerance + 1e-9));
+        }
+    }
+
+    @Test
+    void agreesWithBoydInFreshAndSaltedWater() {
+        ReferenceTable table = ReferenceTable.read("oxygen-saturation-boyd.csv");
+        for (ReferenceTable.Row row : table.rows()) {
+            double printed = row.number("mg_per_l");
+            assertThat(OxygenSaturation.mgPerL(row.number("temperature_c"), 0, row.number("salinity_g_per_kg")))
+                    .as("%s", row)
+                    .isCloseTo(printed, within(table.allowed(printed)));
+        }
+    }
+
+    /** A course note of TU Dresden prints 9.092426 for the equation of Standard Methods. */
+    @Test
+    void reproducesAPrintedValueToTheLastDigit() {
+        assertThat(OxygenSaturation.mgPerL(20, 0, 0)).isCloseTo(9.092426, within(1e-6));
+    }
+
+    /** Worked by hand from the same equation with theta in °C; public copies with kelvin there are far off. */
+    @ParameterizedTest
+    @CsvSource({"20, 500, 8.55", "20, 1000, 8.04", "25, 1500, 6.85", "28, 2000, 6.08", "30, 1000, 6.67"})
+    void fallsWithAltitude(double temperatureC, double altitudeM, double mgPerL) {
+        assertThat(OxygenSaturation.mgPerL(temperatureC, altitudeM, 0)).isCloseTo(mgPerL, within(0.01));
+    }
+
+    /** The simpler pressure factor of USGS limnology code, (0.0987 P(mbar) - 0.0112)/100. */
+    @ParameterizedTest
+    @CsvSource({"5, 800", "20, 1600", "30, 3000"})
+    void agreesWithTheSimplerPressureFactor(double temperatureC, double altitudeM) {
+        double mbar = 1013.25 * OxygenSaturation.pressureAtm(altitudeM);
+        double factor = (0.0987 * mbar - 0.0112) / 100;
+        assertThat(OxygenSaturation.mgPerL(temperatureC, altitudeM, 0) / OxygenSaturation.mgPerL(temperatureC, 0, 0))
+                .isCloseTo(factor, within(0.015));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-0.1, 0, 0", "40.1, 0, 0", "20, -1, 0", "20, 4001, 0", "20, 0, -0.1", "20, 0, 40.1", "NaN, 0, 0"})
+    void refusesWhatTheEquationDoesNotCover(double temperatureC, double altitudeM, double salinityGPerKg) {
+        assertThatThrownBy(() -> OxygenSaturation.mgPerL(temperatureC, altitudeM, salinityGPerKg))
+                .isInstanceOf(OutOfRangeException.class);
+    }
+}

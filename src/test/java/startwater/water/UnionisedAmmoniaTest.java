@@ -1,0 +1,94 @@
+package startwater.water;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import startwater.ReferenceTable;
+import startwater.quantity.OutOfRangeException;
+
+class UnionisedAmmoniaTest {
+    @Test
+    void agreesWithThePrintedFractions() {
+        ReferenceTable table = ReferenceTable.read("unionised-ammonia-fa16.csv");
+        for (ReferenceTable.Row row : table.rows()) {
+            assertThat(UnionisedAmmonia.fraction(row.number("ph"), row.number("temperature_c")))
+                    .as("%s", row)
+                    .isCloseTo(row.number("fraction"), within(table.allowed(row.number("fraction"))));
+        }
+    }
+
+    @Test
+    void agreesWithTrussell() {
+        ReferenceTable table = ReferenceTable.read("unionised-ammonia-trussell.csv");
+        for (ReferenceTable.Row row : table.rows()) {
+            for (int temperatureC : new int[] {10, 15, 20}) {
+                double percent = row.number(temperatureC + "C");
+                assertThat(100 * UnionisedAmmonia.fraction(row.number("ph"), temperatureC))
+                        .as("%s at %d °C", row, temperatureC)
+                        .isCloseTo(percent, within(table.allowed(percent) + 0.005));
+            }
+        }
+    }
+
+    /** Activities, which PHREEQC counts and Emerson's equation does not, take 3 to 5 % off. */
+    @Test
+    void liesWithinAFewPercentOfFullSpeciation() {
+        ReferenceTable table = ReferenceTable.read("unionised-ammonia-phreeqc.csv");
+        for (ReferenceTable.Row row : table.rows()) {
+            assertThat(UnionisedAmmonia.fraction(row.number("ph"), row.number("temperature_c")))
+                    .as("%s", row)
+                    .isCloseTo(row.number("fraction"), within(table.allowed(row.number("fraction"))));
+        }
+    }
+
+    /**
+     * Worked examples. SRAC 463 (Durborow, Crosby and Brunson 1992): 3 mg/L at pH 8.6 and 30 °C leave 0.73. UF/IFAS FA16:
+     * 1 mg/L at pH 8.0 and 24 °C leaves 0.0502. ammFrac (Clegg and Whitfield 1995) at no salinity: 0.0183 and 0.0539.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "3, 8.6, 30, 0.73, 0.005",
+        "1, 8.0, 24, 0.0502, 0.00005",
+        "1, 8, 10, 0.0183, 0.0002",
+        "1, 8, 25, 0.0539, 0.0005"
+    })
+    void reproducesWorkedExamples(double tan, double ph, double temperatureC, double printed, double tolerance) {
+        assertThat(tan * UnionisedAmmonia.fraction(ph, temperatureC)).isCloseTo(printed, within(tolerance));
+    }
+
+    @Test
+    void isOneHalfWherePhEqualsPka() {
+        assertThat(UnionisedAmmonia.fraction(UnionisedAmmonia.pKa(25), 25)).isCloseTo(0.5, within(1e-15));
+    }
+
+    @Test
+    void matchesTheShareTheCarbonateSystemUses() {
+        assertThat(CarbonateSystem.at(28, 0.004).nh3Fraction(StrictMath.pow(10, -8.3)))
+                .isCloseTo(UnionisedAmmonia.fraction(8.3, 28), within(1e-14));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-0.01, 50.01, Double.NaN, Double.POSITIVE_INFINITY})
+    void refusesATemperatureOutsideTheEquation(double temperatureC) {
+        assertThatThrownBy(() -> UnionisedAmmonia.fraction(7, temperatureC))
+                .isInstanceOfSatisfying(OutOfRangeException.class, e -> {
+                    assertThat(e.equation()).isEqualTo("Emerson et al. 1975");
+                    assertThat(e.quantity()).isEqualTo("temperature in °C");
+                    assertThat(Double.valueOf(e.value())).isEqualTo(Double.valueOf(temperatureC));
+                    assertThat(e.low()).isZero();
+                    assertThat(e.high()).isEqualTo(50);
+                })
+                .hasMessageContaining("0.0 and 50.0");
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-0.1, 14.1, Double.NaN})
+    void refusesAPhThatCannotBe(double ph) {
+        assertThatThrownBy(() -> UnionisedAmmonia.fraction(ph, 20)).isInstanceOf(OutOfRangeException.class);
+    }
+}
