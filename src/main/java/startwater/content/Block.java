@@ -2,6 +2,9 @@ package startwater.content;
 
 import java.util.List;
 import java.util.Map;
+import startwater.bench.Given;
+import startwater.bench.Measure;
+import startwater.bench.SumKind;
 
 /** A part of a lesson: prose, or something that the tool brings alive. A new kind joins here and in {@link BlockKind}. */
 public sealed interface Block {
@@ -103,28 +106,27 @@ public sealed interface Block {
      * learner works alone.
      *
      * @param sum which sum
-     * @param inputs its inputs by name
+     * @param given its inputs
      * @param ask the question
      * @param steps in order
      * @param blank number of last steps left open
      * @param tolerancePercent how far off an answer may be, relative
      */
-    record Worked(Sum sum, Map<String, Double> inputs, String ask, List<Step> steps, int blank, double tolerancePercent)
+    record Worked(SumKind sum, Given given, String ask, List<Step> steps, int blank, double tolerancePercent)
             implements Block {
         public Worked {
-            inputs = Map.copyOf(inputs);
             steps = List.copyOf(steps);
         }
 
         /** The number that a step arrives at. */
-        public double value(Step step) {
-            return sum.work(inputs).getOrDefault(step.find(), Double.NaN);
+        public Measure value(Step step) {
+            return NamedNumber.result(sum.work(given), step.find());
         }
 
         @Override
         public String skeleton() {
             List<String> found = steps.stream().map(Step::find).toList();
-            return "worked " + sum.id() + sorted(inputs) + found + " blank " + blank + " " + tolerancePercent;
+            return "worked " + sum.id() + sorted(given) + found + " blank " + blank + " " + tolerancePercent;
         }
 
         @Override
@@ -164,26 +166,16 @@ public sealed interface Block {
      * @param because why it is so
      */
     record NumberQuestion(
-            boolean estimate,
-            String ask,
-            Sum sum,
-            Map<String, Double> inputs,
-            String find,
-            double tolerance,
-            String because)
+            boolean estimate, String ask, SumKind sum, Given given, String find, double tolerance, String because)
             implements Block {
-        public NumberQuestion {
-            inputs = Map.copyOf(inputs);
-        }
-
         /** The right answer. */
-        public double answer() {
-            return sum.work(inputs).getOrDefault(find, Double.NaN);
+        public Measure answer() {
+            return NamedNumber.result(sum.work(given), find);
         }
 
         /** Whether an answer is near enough. */
         public boolean accepts(double given) {
-            double right = answer();
+            double right = answer().value();
             return estimate
                     ? given >= right / tolerance && given <= right * tolerance
                     : Math.abs(given - right) <= Math.abs(right) * tolerance / 100;
@@ -192,7 +184,7 @@ public sealed interface Block {
         @Override
         public String skeleton() {
             String kind = estimate ? "question estimate " : "question number ";
-            return kind + sum.id() + sorted(inputs) + " " + find + " " + tolerance;
+            return kind + sum.id() + sorted(given) + " " + find + " " + tolerance;
         }
 
         @Override
@@ -225,6 +217,10 @@ public sealed interface Block {
         public <T> T match(Cases<T> cases) {
             return cases.caution(this);
         }
+    }
+
+    private static String sorted(Given given) {
+        return sorted(given.numbers()) + given.speciesId();
     }
 
     private static String sorted(Map<String, ?> map) {

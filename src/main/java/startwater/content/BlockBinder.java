@@ -3,6 +3,7 @@ package startwater.content;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import startwater.bench.SumKind;
 
 /** Makes blocks of fields that broke no rule. */
 final class BlockBinder {
@@ -26,7 +27,7 @@ final class BlockBinder {
                 .toList();
         return new Block.Worked(
                 sum(f),
-                numbers(f.group("inputs")),
+                NamedNumber.given(f),
                 f.text("ask"),
                 steps,
                 f.whole("blank"),
@@ -46,7 +47,7 @@ final class BlockBinder {
                 estimate,
                 f.text("ask"),
                 sum(f),
-                numbers(f.group("inputs")),
+                NamedNumber.given(f),
                 f.text("find"),
                 f.number(estimate ? "factor" : "tolerancePercent"),
                 f.text("because"));
@@ -60,11 +61,11 @@ final class BlockBinder {
         return new Block.Caution(f.text("say"));
     }
 
-    static Sum sum(Fields f) {
-        return Sum.byId(f.text("sum")).orElseThrow();
+    private static SumKind sum(Fields f) {
+        return NamedNumber.sum(f.text("sum")).orElseThrow();
     }
 
-    static Map<String, Double> numbers(Fields f) {
+    private static Map<String, Double> numbers(Fields f) {
         Map<String, Double> numbers = new LinkedHashMap<>();
         f.keys().forEach(key -> numbers.put(key, f.number(key)));
         return numbers;

@@ -15,9 +15,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
+import startwater.fish.Species;
 
 /** The kinds of fenced block in a lesson: what each holds, which rules it keeps, and what becomes of it. */
-@SuppressWarnings("ImmutableEnumChecker") // unmodifiable lists and functions without state
 enum BlockKind {
     FIGURE("figure", figure(), LessonRules::figure, BlockBinder::figure),
     WORKED("worked", worked(), LessonRules::worked, BlockBinder::worked),
@@ -67,7 +67,8 @@ enum BlockKind {
         static final int SHORT = 160;
         static final NumberShape ANY = number(-1e6, 1e6);
         static final Shape INPUTS = new MapShape(ANY, 12);
-        static final Shape SUM = new WordShape(Sum.ids());
+        static final Shape SPECIES = new WordShape(Species.ids());
+        static final Shape SUM = new WordShape(NamedNumber.sumIds());
     }
 
     private static Shape figure() {
@@ -90,6 +91,7 @@ enum BlockKind {
         return group(
                 need("sum", Part.SUM, "Which sum"),
                 need("inputs", Part.INPUTS, "Its inputs"),
+                may("species", Part.SPECIES, "Which species, where the sum asks for it"),
                 need("ask", text(Part.LONG), "The question"),
                 need("steps", list(step, 1, 6), "The steps in order"),
                 need("blank", whole(0, 6), "How many of the last steps are left to the learner"),
@@ -117,6 +119,7 @@ enum BlockKind {
                 need("ask", text(Part.LONG), "The question"),
                 need("sum", Part.SUM, "Which sum gives the answer"),
                 need("inputs", Part.INPUTS, "Its inputs"),
+                may("species", Part.SPECIES, "Which species, where the sum asks for it"),
                 need("find", text(60), "Which result is asked for"),
                 tolerance,
                 need("because", text(Part.LONG), "Why it is so"));

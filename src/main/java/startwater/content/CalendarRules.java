@@ -51,6 +51,8 @@ final class CalendarRules {
 
     private void away() {
         double free = Double.NEGATIVE_INFINITY;
+        List<Double> hours = keeper.numbers("visitsAtHours");
+        double opening = hours.isEmpty() ? Double.NaN : first + hours.get(0) / HOURS;
         for (Cell item : keeper.items("away")) {
             double from = item.group().number("fromDay");
             double to = item.group().number("toDay");
@@ -61,7 +63,7 @@ final class CalendarRules {
             } else if (from < free) {
                 faults.add(item.line(), Complaint.AWAY_OVERLAPS, "from", from, "to", to);
             }
-            if (from == first) {
+            if (from <= opening && opening < to) {
                 faults.add(item.line(), Complaint.AWAY_AT_FIRST_VISIT);
             }
             free = to;

@@ -7,7 +7,6 @@ import java.util.Set;
  * The ways in which a rule can be broken. Each has one sentence in the language files, under {@link #key()}, with the
  * placeholders named here.
  */
-@SuppressWarnings("ImmutableEnumChecker") // unmodifiable lists and functions without state
 public enum Complaint {
     UNREADABLE(Rule.R01),
     NOT_A_FILE(Rule.R01),
@@ -143,6 +142,8 @@ public enum Complaint {
     SUM_INPUT_UNKNOWN(Rule.R34, "sum", "key", "known"),
     SUM_INPUT_RANGE(Rule.R34, "key", "value", "low", "high"),
     SUM_RESULT_UNKNOWN(Rule.R34, "sum", "value", "known"),
+    SUM_REFUSED(Rule.R34, "sum", "key"),
+    SUM_NEEDS_NO_SPECIES(Rule.R34, "sum"),
     SLIDER_BACKWARDS(Rule.R34, "key"),
     SLIDER_AND_FIXED(Rule.R34, "key"),
 

@@ -2,16 +2,17 @@ package startwater.content;
 
 import java.util.Arrays;
 import java.util.List;
+import startwater.bench.SumKind;
 
 /** Ways of drawing a sum that moves with its inputs. */
 public enum FigureKind {
     /** Toxic share of the ammonia against pH, with the share and the mg/L at the sliders' values. */
-    TOXIC_SHARE("toxic-share", Sum.TOXIC_AMMONIA);
+    TOXIC_SHARE("toxic-share", SumKind.TOXIC_AMMONIA);
 
     private final String id;
-    private final Sum sum;
+    private final SumKind sum;
 
-    FigureKind(String id, Sum sum) {
+    FigureKind(String id, SumKind sum) {
         this.id = id;
         this.sum = sum;
     }
@@ -22,7 +23,7 @@ public enum FigureKind {
     }
 
     /** What it draws. */
-    public Sum sum() {
+    public SumKind sum() {
         return sum;
     }
 

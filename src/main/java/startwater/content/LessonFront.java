@@ -11,19 +11,26 @@ import static startwater.content.TextShape.text;
 
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.nodes.Node;
+import startwater.bench.Measure;
+import startwater.bench.Sum;
+import startwater.bench.Unit;
+import startwater.fish.Species;
 
 /** The front block of a lesson and the numbers that it names for the prose. */
 final class LessonFront {
     private static final String FENCE = "---";
 
     private static final GroupShape NAMED_NUMBER = group(
-            need("sum", new WordShape(Sum.ids()), "Which sum"),
+            need("sum", new WordShape(NamedNumber.sumIds()), "Which sum"),
             need("inputs", new MapShape(number(-1e6, 1e6), 12), "Its inputs"),
+            may("species", new WordShape(Species.ids()), "Which species, where the sum asks for it"),
             need("find", text(60), "Which result"),
+            may("percent", new FlagShape(), "Whether a share is shown as a percentage"),
             need("decimals", whole(0, 6), "Decimals shown"));
 
     static final GroupShape SHAPE = group(
@@ -48,7 +55,7 @@ final class LessonFront {
     }
 
     /** The front block at the top of a text, or null with the fault noted. */
-    static @Nullable LessonFront of(String text, String name, LessonRules rules, Faults faults) {
+    static @Nullable LessonFront of(String text, String name, Faults faults) {
         String[] all = text.split("\n", -1);
         if (!all[0].stripTrailing().equals(FENCE)) {
             faults.add(1, Complaint.NO_FRONT);
@@ -71,7 +78,7 @@ final class LessonFront {
                 : SHAPE.read(name, YamlTree.line(tree.getStartMark()), tree, part)
                         .group();
         LessonFront front = new LessonFront(fields, end + 1, part);
-        front.work(rules);
+        front.work();
         return front;
     }
 
@@ -89,27 +96,22 @@ final class LessonFront {
         return fields.line(key) + 1;
     }
 
-    private void work(LessonRules rules) {
-        rules.in(faults);
+    private void work() {
         Fields values = fields.group("values");
         for (String name : values.keys()) {
             Fields f = values.group(name);
-            int before = faults.count();
-            rules.namedNumber(f);
-            boolean sound = f.keys().size() == NAMED_NUMBER.fields().size()
-                    && f.keys().stream().allMatch(f::sound)
-                    && BlockBinder.numbers(f.group("inputs")).values().stream().noneMatch(v -> v.isNaN());
-            numbers.put(
-                    name, sound && faults.count() == before ? computed(name, f) : new Inline.Computed(name, 0, "", 0));
+            new SumRules(faults).check(f, List.of(f));
+            // With any fault there will be no lesson, so a stand-in will do.
+            numbers.put(name, faults.none() ? computed(name, f) : new Inline.Computed(name, 0, "", 0));
         }
     }
 
     private static Inline.Computed computed(String name, Fields f) {
-        Sum sum = BlockBinder.sum(f);
-        String find = f.text("find");
-        double value = sum.work(BlockBinder.numbers(f.group("inputs"))).getOrDefault(find, Double.NaN);
-        String unit = sum.result(find).map(Sum.Quantity::unit).orElse("");
-        return new Inline.Computed(name, value, unit, f.whole("decimals"));
+        Sum sum = NamedNumber.sum(f.text("sum")).orElseThrow().work(NamedNumber.given(f));
+        Measure result = NamedNumber.result(sum, f.text("find"));
+        return f.flag("percent")
+                ? new Inline.Computed(name, 100 * result.value(), Unit.PERCENT.symbol(), f.whole("decimals"))
+                : new Inline.Computed(name, result.value(), result.unit().symbol(), f.whole("decimals"));
     }
 
     /** The number that the prose names; a fault when there is none. @param at where to note it */

@@ -76,7 +76,7 @@ public final class LessonReader {
         }
         String language = language(name);
         LessonRules rules = new LessonRules(language, drills, faults);
-        LessonFront front = text == null ? null : LessonFront.of(text, name, rules, faults);
+        LessonFront front = text == null ? null : LessonFront.of(text, name, faults);
         if (text == null || front == null) {
             return Parsed.failed(faults);
         }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import startwater.bench.SumKind;
 
 /** The rules of the live blocks of one lesson: R15, R16 and R33 to R36. */
 final class LessonRules {
@@ -14,7 +15,7 @@ final class LessonRules {
 
     private final PlainWords plain;
     private final @Nullable Set<String> drills;
-    private final Map<Sum, Integer> blankBefore = new EnumMap<>(Sum.class);
+    private final Map<SumKind, Integer> blankBefore = new EnumMap<>(SumKind.class);
     private Faults faults;
 
     /** @param drills ids of the drills there are; null when that is not known */
@@ -36,48 +37,17 @@ final class LessonRules {
 
     void figure(Fields f) {
         easy(f, "caption");
-        Fields sliders = f.group("sliders");
-        Fields fixed = f.group("fixed");
-        for (String name : sliders.keys()) {
-            Fields s = sliders.group(name);
-            if (s.number("low") >= s.number("high")
-                    || s.number("at") < s.number("low")
-                    || s.number("at") > s.number("high")) {
-                faults.add(sliders.line(name), Complaint.SLIDER_BACKWARDS, "key", name);
-            }
-            if (fixed.has(name)) {
-                faults.add(fixed.line(name), Complaint.SLIDER_AND_FIXED, "key", name);
-            }
-        }
-        if (f.sound("kind")) {
-            Sum sum = FigureKind.byId(f.text("kind")).sum();
-            for (Sum.Quantity input : sum.inputs()) {
-                String name = input.name();
-                if (!sliders.has(name) && !fixed.has(name)) {
-                    faults.add(f.line("sliders"), Complaint.SUM_INPUT_MISSING, "sum", sum.id(), "key", name);
-                }
-                Fields slider = sliders.group(name);
-                range(input, slider.number("low"), slider.line("low"));
-                range(input, slider.number("high"), slider.line("high"));
-                range(input, fixed.number(name), fixed.line(name));
-            }
-            known(sum, sliders);
-            known(sum, fixed);
-        }
+        sums().figure(f);
     }
 
     void worked(Fields f) {
         easy(f, "ask");
         f.groups("steps").forEach(step -> easy(step, "say"));
-        Optional<Sum> sum = Sum.byId(f.text("sum"));
-        if (sum.isPresent()) {
-            inputs(sum.get(), f);
-            f.groups("steps").forEach(step -> result(sum.get(), step, "find"));
-            fade(sum.get(), f);
-        }
+        sums().check(f, f.groups("steps"));
+        NamedNumber.sum(f.text("sum")).ifPresent(sum -> fade(sum, f));
     }
 
-    private void fade(Sum sum, Fields f) {
+    private void fade(SumKind sum, Fields f) {
         if (!f.sound("blank")) {
             return;
         }
@@ -106,10 +76,7 @@ final class LessonRules {
         if (!options.isEmpty() && right != 1 && options.stream().allMatch(option -> option.sound("right"))) {
             faults.add(f.line("options"), Complaint.NOT_ONE_RIGHT, "count", right);
         }
-        Sum.byId(f.text("sum")).ifPresent(sum -> {
-            inputs(sum, f);
-            result(sum, f, "find");
-        });
+        sums().check(f, List.of(f));
     }
 
     void drill(Fields f) {
@@ -130,73 +97,8 @@ final class LessonRules {
         easy(f, "say");
     }
 
-    /** Checks a block that names a sum, its inputs and a result, such as a named number of the front block. */
-    void namedNumber(Fields f) {
-        Sum.byId(f.text("sum")).ifPresent(sum -> {
-            inputs(sum, f);
-            result(sum, f, "find");
-        });
-    }
-
-    private void inputs(Sum sum, Fields f) {
-        Fields inputs = f.group("inputs");
-        if (!f.sound("inputs")) {
-            return;
-        }
-        for (Sum.Quantity input : sum.inputs()) {
-            if (!inputs.has(input.name())) {
-                faults.add(f.line("inputs"), Complaint.SUM_INPUT_MISSING, "sum", sum.id(), "key", input.name());
-            }
-            range(input, inputs.number(input.name()), inputs.line(input.name()));
-        }
-        known(sum, inputs);
-    }
-
-    private void known(Sum sum, Fields inputs) {
-        for (String name : inputs.keys()) {
-            if (sum.input(name).isEmpty()) {
-                faults.add(
-                        inputs.line(name),
-                        Complaint.SUM_INPUT_UNKNOWN,
-                        "sum",
-                        sum.id(),
-                        "key",
-                        name,
-                        "known",
-                        Sum.names(sum.inputs()));
-            }
-        }
-    }
-
-    private void range(Sum.Quantity input, double value, int line) {
-        if (value < input.low() || value > input.high()) {
-            faults.add(
-                    line,
-                    Complaint.SUM_INPUT_RANGE,
-                    "key",
-                    input.name(),
-                    "value",
-                    value,
-                    "low",
-                    input.low(),
-                    "high",
-                    input.high());
-        }
-    }
-
-    private void result(Sum sum, Fields f, String key) {
-        String name = f.text(key);
-        if (f.sound(key) && sum.result(name).isEmpty()) {
-            faults.add(
-                    f.line(key),
-                    Complaint.SUM_RESULT_UNKNOWN,
-                    "sum",
-                    sum.id(),
-                    "value",
-                    name,
-                    "known",
-                    Sum.names(sum.results()));
-        }
+    private SumRules sums() {
+        return new SumRules(faults);
     }
 
     private void easy(Fields f, String key) {

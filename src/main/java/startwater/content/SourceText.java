@@ -82,7 +82,8 @@ final class SourceText {
     private static int lineAt(byte[] bytes, int position) {
         int line = 1;
         for (int i = 0; i < position; i++) {
-            if (bytes[i] == '\n' || bytes[i] == '\r' && (i + 1 == bytes.length || bytes[i + 1] != '\n')) {
+            boolean lone = bytes[i] == '\r' && (i + 1 == bytes.length || bytes[i + 1] != '\n');
+            if (bytes[i] == '\n' || lone) {
                 line++;
             }
         }

@@ -140,7 +140,7 @@ final class WaterRules {
                     unknown,
                     switch (unknown) {
                         case AOB_SEED, NOB_SEED -> NumberShape.number(1e-8, 1);
-                        case AOB_GROWTH, NOB_GROWTH, AIR, CHLORIDE_HALF -> NumberShape.number(0.1, 10);
+                        case AOB_GROWTH, NOB_GROWTH, AIR, CHLORIDE_HALF, SENSITIVITY -> NumberShape.number(0.1, 10);
                         case EXCRETION, VOLUME -> NumberShape.number(0.3, 3);
                         case SOURCE_ALKALINITY -> NumberShape.number(0, 500);
                         case SOURCE_CHLORIDE -> NumberShape.number(0, 2000);
