@@ -28,32 +28,17 @@ public final class LessonReader {
      * @param drills ids of the drills that links may lead to; null to leave links unchecked
      */
     public static Parsed<Lesson> read(Path path, @Nullable Set<String> drills) {
-        Faults faults = Faults.of(path.toString());
-        return bare(parse(SourceText.read(path, faults), last(path.toString()), drills, faults));
+        return bare(parse(Loaded.of(path), drills));
     }
 
     /** Reads the bytes of a file. @param file the path to name in faults; its last part gives id and language */
     public static Parsed<Lesson> read(String file, byte[] bytes, @Nullable Set<String> drills) {
-        return bare(placed(file, bytes, drills));
-    }
-
-    static Parsed<Placed> placed(Path path, @Nullable Set<String> drills) {
-        Faults faults = Faults.of(path.toString());
-        return parse(SourceText.read(path, faults), last(path.toString()), drills, faults);
-    }
-
-    static Parsed<Placed> placed(String file, byte[] bytes, @Nullable Set<String> drills) {
-        Faults faults = Faults.of(file);
-        return parse(SourceText.decode(bytes, faults), last(file), drills, faults);
+        return bare(parse(Loaded.of(file, bytes), drills));
     }
 
     private static Parsed<Lesson> bare(Parsed<Placed> placed) {
         Placed value = placed.value();
         return value != null ? Parsed.of(value.lesson()) : new Parsed<>(null, placed.faults());
-    }
-
-    private static String last(String file) {
-        return FileNames.base(file, "");
     }
 
     /** Language that a file name tells. */
@@ -68,8 +53,10 @@ public final class LessonReader {
                 : name.substring(0, name.length() - ENDING.length()) + ".es.md";
     }
 
-    private static Parsed<Placed> parse(
-            @Nullable String text, String name, @Nullable Set<String> drills, Faults faults) {
+    static Parsed<Placed> parse(Loaded file, @Nullable Set<String> drills) {
+        String text = file.text();
+        Faults faults = file.faults();
+        String name = FileNames.base(file.file(), "");
         Matcher named = NAME.matcher(name);
         if (!named.matches()) {
             faults.add(0, Complaint.LESSON_NAME, "name", name);

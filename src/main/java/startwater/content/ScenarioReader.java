@@ -13,14 +13,16 @@ public final class ScenarioReader {
 
     /** Reads a file; never throws for what stands in it. Faults name the path as given. */
     public static Parsed<Scenario> read(Path path) {
-        Faults faults = Faults.of(path.toString());
-        return parse(SourceText.read(path, faults), FileNames.base(path, ENDING), faults);
+        return parse(Loaded.of(path));
     }
 
     /** Reads the bytes of a file. @param file the path to name in faults; its last part must match the id */
     public static Parsed<Scenario> read(String file, byte[] bytes) {
-        Faults faults = Faults.of(file);
-        return parse(SourceText.decode(bytes, faults), FileNames.base(file, ENDING), faults);
+        return parse(Loaded.of(file, bytes));
+    }
+
+    static Parsed<Scenario> parse(Loaded file) {
+        return parse(file.text(), FileNames.base(file.file(), ENDING), file.faults());
     }
 
     private static Parsed<Scenario> parse(@Nullable String text, String name, Faults faults) {

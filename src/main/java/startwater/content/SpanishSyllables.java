@@ -23,7 +23,8 @@ final class SpanishSyllables {
         int count = 0;
         boolean strong = false;
         char before = ' ';
-        for (char c : w.toCharArray()) {
+        for (int i = 0; i < w.length(); i++) {
+            char c = w.charAt(i);
             if (!isVowel(c)) {
                 before = ' ';
                 continue;

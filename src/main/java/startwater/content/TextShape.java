@@ -1,5 +1,6 @@
 package startwater.content;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -38,6 +39,10 @@ record TextShape(int most) implements Shape {
 
     @Override
     public Map<String, Object> schema() {
-        return Map.of("type", "string", "minLength", 1, "maxLength", most);
+        Map<String, Object> schema = new LinkedHashMap<>();
+        schema.put("type", "string");
+        schema.put("minLength", 1);
+        schema.put("maxLength", most);
+        return schema;
     }
 }

@@ -86,10 +86,10 @@ final class YamlTree {
 
     private static boolean untagged(Event event, int line, Faults faults) {
         boolean reference = event instanceof AliasEvent
-                || event instanceof NodeEvent node && node.getAnchor().isPresent();
-        boolean tag = event instanceof ScalarEvent scalar && scalar.getTag().isPresent()
-                || event instanceof CollectionStartEvent collection
-                        && collection.getTag().isPresent();
+                || (event instanceof NodeEvent node && node.getAnchor().isPresent());
+        boolean tag = (event instanceof ScalarEvent scalar && scalar.getTag().isPresent())
+                || (event instanceof CollectionStartEvent collection
+                        && collection.getTag().isPresent());
         if (reference) {
             faults.add(line, Complaint.ANCHOR_OR_ALIAS);
         } else if (tag) {
