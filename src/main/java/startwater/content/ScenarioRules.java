@@ -1,11 +1,7 @@
 package startwater.content;
 
-import java.util.regex.Pattern;
-
-/** The rules of a drill file beyond the shape of its fields: R11, R12, R15, R16, R22, R23, and those it calls. */
+/** The rules of a drill file beyond the shape of its fields: R12, R15, R16, R22, R23, and those it calls. */
 final class ScenarioRules {
-    /** Name in small letters and digits, parts joined by hyphens. */
-    static final Pattern KEBAB = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
     /** Densest stock, kg/m3: small recirculating systems hold up to 60 at the most (common practice, no source). */
     static final double MOST_KG_PER_M3 = 60;
     /** Densest stock without air, kg/m3 (common practice, no source). */
@@ -22,7 +18,6 @@ final class ScenarioRules {
     /** Notes what breaks a rule. @param name the file name without its ending */
     static void check(Fields root, String name, Faults faults) {
         ScenarioRules rules = new ScenarioRules(root, faults);
-        rules.schema();
         rules.id(name);
         rules.words();
         rules.fishOrPlan();
@@ -32,26 +27,12 @@ final class ScenarioRules {
         new WaterRules(root, faults).check();
     }
 
-    private void schema() {
-        if (root.sound("schema") && root.whole("schema") != ScenarioShape.SCHEMA) {
-            faults.add(
-                    root.line("schema"),
-                    Complaint.WRONG_SCHEMA,
-                    "value",
-                    root.number("schema"),
-                    "known",
-                    ScenarioShape.SCHEMA);
-        }
-    }
-
     private void id(String name) {
         String id = root.text("id");
         if (!root.sound("id")) {
             return;
         }
-        if (!KEBAB.matcher(id).matches()) {
-            faults.add(root.line("id"), Complaint.ID_NOT_KEBAB, "value", id);
-        } else if (!id.equals(name)) {
+        if (!id.equals(name)) {
             faults.add(root.line("id"), Complaint.ID_NOT_FILE_NAME, "value", id, "name", name);
         }
     }

@@ -2,6 +2,7 @@ package startwater.content;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.TreeMap;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -15,6 +16,9 @@ public final class ScenarioSchema {
         schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
         schema.put("title", "A drill: one file in scenarios/");
         schema.putAll(ScenarioShape.FILE.schema());
+        Map<String, Object> shared = new TreeMap<>();
+        ScenarioShape.SHARED.forEach((name, shape) -> shared.put(name, shape.schema()));
+        schema.put("$defs", shared);
         JsonMapper mapper =
                 JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
         return mapper.writeValueAsString(schema).replace("\r\n", "\n") + "\n";

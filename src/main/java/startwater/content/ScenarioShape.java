@@ -90,7 +90,8 @@ final class ScenarioShape {
             need("day", whole(0, 200), "Day of the first visit; the system was filled on day 0"),
             need("before", list(BEFORE, 0, 40), "What was done until then"));
 
-    static final Map<String, Shape> PRIORS = priors();
+    /** Shapes that stand in several places, by the names under which the schema tells them. */
+    static final Map<String, Shape> SHARED = Map.of("words", WORDS, "fish", FISH, "prior", new OneKeyShape(priors()));
 
     static final GroupShape AWAY = group(
             need("fromDay", number(0, 400), "From this day on, counted from day 0, nobody comes"),
@@ -124,21 +125,21 @@ final class ScenarioShape {
             may("amount", number(0, 100), "C for set-point; times the table ration for overfed"));
 
     static final GroupShape FILE = group(
-            need("schema", whole(0, 1_000_000), "Always 1"),
-            need("id", text(60), "The file name without .yaml, in kebab case"),
+            need("schema", new VersionShape(SCHEMA), "Always 1"),
+            need("id", new IdShape(60), "The file name without .yaml, in kebab case"),
             need("number", whole(1, 999), "Place on the shelf"),
             need(
                     "text",
                     new GroupShape(
-                            List.of(need("en", WORDS, "English"), need("es", WORDS, "Spanish")),
+                            List.of(need("en", shared("words"), "English"), need("es", shared("words"), "Spanish")),
                             Complaint.LANGUAGE_MISSING),
                     "What is shown, in both languages"),
             need("skills", set(new WordShape(skillIds()), 1, 8), "Skills that are drilled"),
             need("exposes", set(new WordShape(habitIds()), 0, 12), "Habits that do badly here"),
             need("rules", set(whole(1, STANDING_RULES), 1, 6), "Standing rules in which the debrief should end"),
             need("system", SYSTEM, "The tank with its filter and air"),
-            may("fish", FISH, "The fish in it"),
-            may("plannedFish", FISH, "The fish that are to come, where there are none yet"),
+            may("fish", shared("fish"), "The fish in it"),
+            may("plannedFish", shared("fish"), "The fish that are to come, where there are none yet"),
             need("source", SOURCE, "The water at hand"),
             need("start", START, "How the system got to the first visit"),
             may("unknowns", unknowns(), "What nobody knows for sure: priors that differ from the usual ones"),
@@ -147,6 +148,10 @@ final class ScenarioShape {
             may("events", list(EVENT, 0, 40), "What happens by itself"));
 
     private ScenarioShape() {}
+
+    private static Shape shared(String name) {
+        return new RefShape(name, java.util.Objects.requireNonNull(SHARED.get(name), name));
+    }
 
     static List<String> skillIds() {
         return Arrays.stream(Skill.values()).map(Skill::id).toList();
@@ -185,7 +190,7 @@ final class ScenarioShape {
     private static GroupShape unknowns() {
         List<GroupShape.Field> fields = new ArrayList<>();
         for (Unknown unknown : Unknown.values()) {
-            fields.add(may(unknown.key(), new OneKeyShape(PRIORS), "Prior of " + unknown.key()));
+            fields.add(may(unknown.key(), shared("prior"), "Prior of " + unknown.key()));
         }
         return new GroupShape(fields, Complaint.MISSING_KEY);
     }

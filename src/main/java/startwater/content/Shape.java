@@ -6,7 +6,18 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 
 /** What a place in a file may hold. The reader and the JSON Schema are made from the same shapes. */
 sealed interface Shape
-        permits NumberShape, TextShape, WordShape, FlagShape, ListShape, GroupShape, OneKeyShape, KindShape, MapShape {
+        permits NumberShape,
+                TextShape,
+                WordShape,
+                FlagShape,
+                ListShape,
+                GroupShape,
+                OneKeyShape,
+                KindShape,
+                MapShape,
+                RefShape,
+                VersionShape,
+                IdShape {
     /**
      * Reads a node of this shape.
      *
