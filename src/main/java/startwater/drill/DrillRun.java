@@ -40,6 +40,7 @@ public final class DrillRun {
     private final FastStepper stepper = new FastStepper();
     private final double[] fates;
     private final List<TruthPoint> truth = new ArrayList<>();
+    private final List<DippedStrip> dipped = new ArrayList<>();
     private DrillLog past = DrillLog.EMPTY;
     private @Nullable VisitRecord open;
     private int visit;
@@ -234,7 +235,17 @@ public final class DrillRun {
                 positions.put(pad, Observation.padPosition(pad, sim.state(), sim.draw(), dilution, normal));
             }
         }
-        return new DippedStrip(number, dilution, positions);
+        DippedStrip strip = new DippedStrip(number, dilution, positions);
+        dipped.add(strip);
+        return strip;
+    }
+
+    /** A strip that was dipped in this run, as it lay then: for the mark of the reading. Null after a replay. */
+    public @Nullable DippedStrip strip(Pad pad, int number) {
+        return dipped.stream()
+                .filter(d -> d.number() == number && d.positions().containsKey(pad))
+                .findFirst()
+                .orElse(null);
     }
 
     /** Writes a reading down; the same pad of the same strip is corrected, not doubled. */

@@ -29,8 +29,13 @@ final class Belief {
     static final int WATERS = 64;
 
     static final int STRATA = 4;
-    private static final int MOVES = 2;
-    private static final double STEP = 0.45;
+    /** Tanks drawn at the first visit, of which those that fit are kept. */
+    private static final int DRAWN = 1024;
+    /** Metropolis steps after each resampling, each of some scores at once and this many spreads long. */
+    private static final int MOVES = 12;
+
+    private static final double MOVED_SHARE = 0.3;
+    private static final double STEP = 0.9;
     /** A written reading less probable than this in all that is plausible contradicts the tank. */
     private static final double ODD_CHANCE = 0.025;
 
@@ -82,15 +87,36 @@ final class Belief {
     private static final class Memory {
         static final Memory SHARED = new Memory();
         private static final int KEPT = 24;
+        private static final int SCENARIOS_KEPT = 3;
 
         private record Key(Scenario scenario, DrillLog log, int waters) {}
 
-        private final Map<Key, Belief> kept = Collections.synchronizedMap(new LinkedHashMap<>(32, 0.75f, true) {
-            @Override
-            protected boolean removeEldestEntry(Map.Entry<Key, Belief> eldest) {
-                return size() > KEPT;
+        private final Map<Scenario, Plausible[]> prior = kept(SCENARIOS_KEPT);
+        private final Map<Key, Belief> kept = kept(KEPT);
+
+        private static <K, V> Map<K, V> kept(int most) {
+            return Collections.synchronizedMap(new LinkedHashMap<>(32, 0.75f, true) {
+                @Override
+                protected boolean removeEldestEntry(Map.Entry<K, V> eldest) {
+                    return size() > most;
+                }
+            });
+        }
+
+        /** The tanks that the scenario allows, at their first visit: the same whatever is read there. */
+        Plausible[] drawn(Scenario s, Calendar calendar) {
+            Plausible[] known = prior.get(s);
+            if (known == null) {
+                Plausible[] made = new Plausible[DRAWN];
+                IntStream.range(0, DRAWN)
+                        .parallel()
+                        .forEach(i -> made[i] = Plausible.of(
+                                s, calendar, TankDraw.scores(Stream.of(seed(s), PRIOR, i)), STRATA, new FastStepper()));
+                prior.put(s, made);
+                known = made;
             }
-        });
+            return known.clone();
+        }
 
         Belief belief(Scenario scenario, DrillLog log, int waters) {
             Key key = new Key(scenario, log, waters);
@@ -110,6 +136,7 @@ final class Belief {
     /** Forgets kept beliefs, so that a test can see them made again. */
     static void forget() {
         Memory.SHARED.kept.clear();
+        Memory.SHARED.prior.clear();
     }
 
     private static long seed(Scenario s) {
@@ -122,12 +149,9 @@ final class Belief {
 
     private static Belief fresh(Scenario s, DrillLog log, int count) {
         Calendar calendar = Calendar.of(s);
-        Plausible[] waters = new Plausible[count];
-        IntStream.range(0, count)
-                .parallel()
-                .forEach(i -> waters[i] = Plausible.of(
-                        s, calendar, TankDraw.scores(Stream.of(seed(s), PRIOR, i)), STRATA, new FastStepper()));
-        return weighed(s, calendar, log, waters, new double[count], 0, 0);
+        Plausible[] drawn = Memory.SHARED.drawn(s, calendar);
+        IntStream.range(0, DRAWN).parallel().forEach(i -> drawn[i] = drawn[i].copy());
+        return weighed(s, calendar, log, drawn, new double[DRAWN], 0, 0).renewed(count);
     }
 
     /** The belief one visit on: the decision made, the time run, the new evidence weighed. */
@@ -159,7 +183,7 @@ final class Belief {
         }
         int all = readings + now.written().size();
         Belief belief = new Belief(s, calendar, log, waters, logs, oddNow, all);
-        return belief.effective() < waters.length / 2.0 ? belief.renewed() : belief;
+        return log.size() > 1 && belief.effective() < waters.length / 2.0 ? belief.renewed(waters.length) : belief;
     }
 
     private static int aliveBefore(Scenario s, DrillLog log, int at) {
@@ -196,15 +220,15 @@ final class Belief {
     }
 
     /** Resampled systematically, then moved. */
-    private Belief renewed() {
+    private Belief renewed(int count) {
         double[] weights = normalised(logWeights);
         double[] spread = spread(weights);
-        Plausible[] chosen = new Plausible[waters.length];
+        Plausible[] chosen = new Plausible[count];
         double u = Stream.of(seed(scenario), RESAMPLE, log.size()).uniform();
         double cumulative = weights[0];
         int from = 0;
-        for (int i = 0; i < waters.length; i++) {
-            double at = (i + u) / waters.length;
+        for (int i = 0; i < count; i++) {
+            double at = (i + u) / count;
             while (at > cumulative && from < waters.length - 1) {
                 cumulative += weights[++from];
             }
@@ -237,7 +261,8 @@ final class Belief {
             Stream stream = Stream.of(seed(scenario), MOVE, log.size(), number, move);
             double[] scores = at.scores().clone();
             for (int d = 0; d < scores.length; d++) {
-                scores[d] += STEP * spread[d] * stream.normal();
+                double step = STEP * spread[d] * stream.normal();
+                scores[d] += stream.uniform() < MOVED_SHARE ? step : 0;
             }
             Plausible proposed = rerun(scores, stepper);
             double gain = proposed.logLikelihood() + proposed.logPrior() - at.logLikelihood() - at.logPrior();

@@ -6,6 +6,7 @@ import startwater.drill.DippedStrip;
 import startwater.drill.DrillRun;
 import startwater.drill.Observation;
 import startwater.drill.Scenario;
+import startwater.drill.VisitRecord;
 import startwater.drill.Written;
 import startwater.quantity.Stream;
 import startwater.strip.Pad;
@@ -21,25 +22,31 @@ public final class PolicyPlayer {
     public static DrillRun play(Scenario scenario, Policy policy, long variant, DrillRun.Pace pace) {
         DrillRun run = DrillRun.start(scenario, variant, pace);
         Notebook book = new Notebook(scenario);
-        int seen = 0;
         while (!run.over()) {
-            for (; seen < run.past().size(); seen++) {
-                var visit = run.past().visits().get(seen);
-                if (!visit.asked()) {
-                    book.arrive(visit.minute(), run.calendar().nextVisitAfter(visit.minute()), visit.seen());
-                    book.did(visit.decision() == null ? book.last() : visit.decision());
-                }
-            }
-            var now = run.now();
-            book.arrive(now.minute(), run.calendar().nextVisitAfter(now.minute()), now.seen());
-            test(run, policy.tests(book), book);
-            var decision = policy.decide(book);
-            run.decide(decision, null);
-            // What the shelf allowed, not what was asked for, goes into the books.
-            book.did(Objects.requireNonNull(run.past().visits().get(seen).decision()));
-            seen++;
+            visit(run, policy, book);
         }
         return run;
+    }
+
+    /** Plays one decision: reads what the policy tests, decides, and enters all visits up to the next decision. */
+    static void visit(DrillRun run, Policy policy, Notebook book) {
+        int seen = run.past().size();
+        enter(run, book, run.now());
+        test(run, policy.tests(book), book);
+        run.decide(policy.decide(book), null);
+        // What the shelf allowed, not what was asked for, goes into the books.
+        book.did(Objects.requireNonNull(run.past().visits().get(seen).decision()));
+        for (int i = seen + 1; i < run.past().size(); i++) {
+            VisitRecord visit = run.past().visits().get(i);
+            enter(run, book, visit);
+            if (visit.decision() != null) {
+                book.did(visit.decision());
+            }
+        }
+    }
+
+    private static void enter(DrillRun run, Notebook book, VisitRecord visit) {
+        book.arrive(visit.minute(), run.calendar().nextVisitAfter(visit.minute()), visit.seen());
     }
 
     private static void test(DrillRun run, Set<Pad> pads, Notebook book) {

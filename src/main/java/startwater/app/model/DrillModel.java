@@ -1,0 +1,235 @@
+package startwater.app.model;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+import java.util.concurrent.Executors;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.DoubleProperty;
+import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleDoubleProperty;
+import javafx.beans.property.SimpleIntegerProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import org.jspecify.annotations.Nullable;
+import startwater.drill.Decision;
+import startwater.drill.DippedStrip;
+import startwater.drill.DrillRun;
+import startwater.drill.Prediction;
+import startwater.drill.Written;
+import startwater.score.Case;
+import startwater.score.Judge;
+import startwater.score.Verdict;
+import startwater.strip.Pad;
+import startwater.text.VisitFacts;
+
+/** One drill in the window: the wet strips, the pad in hand, the decision that is taking shape, and what was judged. */
+public final class DrillModel {
+    /** One worker, so that decisions are judged in order and the window stays free. */
+    private static final Executor WORKER = Executors.newSingleThreadExecutor(task -> {
+        Thread thread = new Thread(task, "judge");
+        thread.setDaemon(true);
+        return thread;
+    });
+
+    private final DrillRun run;
+    private final List<Verdict> verdicts = new ArrayList<>();
+    private final Map<Pad, DippedStrip> wet = new EnumMap<>(Pad.class);
+    private final Map<Pad, Integer> chosen = new EnumMap<>(Pad.class);
+
+    /** Changes whenever a strip is dipped or a reading written. */
+    private final IntegerProperty changes = new SimpleIntegerProperty();
+
+    private final ObjectProperty<@Nullable Pad> inHand = new SimpleObjectProperty<>();
+    private final DoubleProperty feed = new SimpleDoubleProperty(1);
+    private final DoubleProperty change = new SimpleDoubleProperty(0);
+    private final DoubleProperty salt = new SimpleDoubleProperty(0);
+    private final DoubleProperty buffer = new SimpleDoubleProperty(0);
+    private final DoubleProperty ammonium = new SimpleDoubleProperty(0);
+    private final BooleanProperty air = new SimpleBooleanProperty(true);
+    private final IntegerProperty foreseen = new SimpleIntegerProperty(-1);
+    private final ObjectProperty<Prediction.Sureness> sureness =
+            new SimpleObjectProperty<>(Prediction.Sureness.FAIRLY_SURE);
+
+    public DrillModel(DrillRun run) {
+        this(run, List.of());
+    }
+
+    /** A run taken up again, with what was judged so far. */
+    public DrillModel(DrillRun run, List<Verdict> judged) {
+        this.run = run;
+        this.verdicts.addAll(judged);
+        open();
+    }
+
+    private void open() {
+        wet.clear();
+        chosen.clear();
+        inHand.set(null);
+        if (!run.over()) {
+            feed.set(run.past().size() == 0 ? 1 : lastFeed());
+            air.set(run.now().seen().air());
+        }
+        change.set(0);
+        salt.set(0);
+        buffer.set(0);
+        ammonium.set(0);
+        foreseen.set(-1);
+        changes.set(changes.get() + 1);
+    }
+
+    private double lastFeed() {
+        Decision last = run.past().last().decision();
+        return last == null ? 1 : last.feed();
+    }
+
+    public DrillRun run() {
+        return run;
+    }
+
+    public VisitFacts facts() {
+        return VisitFacts.of(run);
+    }
+
+    public List<Verdict> verdicts() {
+        return List.copyOf(verdicts);
+    }
+
+    public IntegerProperty changesProperty() {
+        return changes;
+    }
+
+    public ObjectProperty<@Nullable Pad> inHandProperty() {
+        return inHand;
+    }
+
+    public DoubleProperty feedProperty() {
+        return feed;
+    }
+
+    public DoubleProperty changeProperty() {
+        return change;
+    }
+
+    public DoubleProperty saltProperty() {
+        return salt;
+    }
+
+    public DoubleProperty bufferProperty() {
+        return buffer;
+    }
+
+    public DoubleProperty ammoniumProperty() {
+        return ammonium;
+    }
+
+    public BooleanProperty airProperty() {
+        return air;
+    }
+
+    public IntegerProperty foreseenProperty() {
+        return foreseen;
+    }
+
+    public ObjectProperty<Prediction.Sureness> surenessProperty() {
+        return sureness;
+    }
+
+    /** Dips a strip with all colour pads; the first is taken in hand. @throws IllegalStateException when none is left */
+    public void dip(int dilution) {
+        DippedStrip strip = run.dip(dilution);
+        for (Pad pad : strip.positions().keySet()) {
+            wet.put(pad, strip);
+            chosen.remove(pad);
+        }
+        inHand.set(Pad.AMMONIA);
+        changes.set(changes.get() + 1);
+    }
+
+    /** Dips a chloride strip and takes it in hand. @throws IllegalStateException when none is left */
+    public void dipChloride() {
+        wet.put(Pad.CHLORIDE, run.dipChloride());
+        chosen.remove(Pad.CHLORIDE);
+        inHand.set(Pad.CHLORIDE);
+        changes.set(changes.get() + 1);
+    }
+
+    /** The wet strip that carries this pad, or null. */
+    public @Nullable DippedStrip wet(Pad pad) {
+        return wet.get(pad);
+    }
+
+    /** The stop chosen for a pad; the middle of its scale where none is chosen yet. */
+    public int stop(Pad pad) {
+        return chosen.getOrDefault(pad, pad.scale().stops() / 2);
+    }
+
+    /** Moves the pad in hand to a stop of its scale. */
+    public void choose(int stop) {
+        Pad pad = inHand.get();
+        if (pad != null) {
+            chosen.put(pad, Math.max(0, Math.min(pad.scale().stops() - 1, stop)));
+            changes.set(changes.get() + 1);
+        }
+    }
+
+    /** Writes the pad in hand down and takes the next wet pad that is not written yet. */
+    public void writeDown() {
+        Pad pad = inHand.get();
+        DippedStrip strip = pad == null ? null : wet.get(pad);
+        if (pad == null || strip == null) {
+            return;
+        }
+        run.write(new Written(pad, stop(pad), strip.dilution(), strip.number()));
+        for (Pad next : Pad.values()) {
+            DippedStrip other = wet.get(next);
+            if (other != null && written(next, other) == null) {
+                inHand.set(next);
+                changes.set(changes.get() + 1);
+                return;
+            }
+        }
+        changes.set(changes.get() + 1);
+    }
+
+    /** What was written of a pad of a strip, or null. */
+    public @Nullable Written written(Pad pad, DippedStrip strip) {
+        return run.now().written().stream()
+                .filter(w -> w.pad() == pad && w.strip() == strip.number())
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** The decision as it stands. */
+    public Decision decision() {
+        return Decision.LEAVE_ALONE
+                .withFeed(feed.get())
+                .withChange(change.get())
+                .withSalt(salt.get())
+                .withBicarbonate(buffer.get())
+                .withAmmoniumChloride(ammonium.get())
+                .withAir(air.get() ? Decision.Air.ON : Decision.Air.OFF);
+    }
+
+    private @Nullable Prediction prediction() {
+        return foreseen.get() < 0 ? null : new Prediction(facts().padToForesee(), foreseen.get(), sureness.get());
+    }
+
+    /** Does it and goes on: the run moves to the next visit at once, the verdict follows. */
+    public CompletableFuture<Verdict> commit() {
+        int place = run.past().size();
+        run.decide(decision(), prediction());
+        Case c = new Case(run.scenario(), run.past().upTo(place));
+        open();
+        return CompletableFuture.supplyAsync(() -> Judge.judge(c), WORKER);
+    }
+
+    /** Keeps a verdict, in the order of the visits. */
+    public void judged(Verdict verdict) {
+        verdicts.add(verdict);
+    }
+}

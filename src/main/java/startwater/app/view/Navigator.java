@@ -1,0 +1,18 @@
+package startwater.app.view;
+
+import java.util.List;
+import javafx.scene.layout.Region;
+import startwater.drill.DrillRun;
+import startwater.score.Verdict;
+
+/** Where a screen sends the learner. */
+public interface Navigator {
+    /** Shows a screen in place of the present one. */
+    void show(Region screen);
+
+    /** Back to the shelf. What is committed is kept. */
+    void home();
+
+    /** The run is over: shows its end page. */
+    void finished(DrillRun run, List<Verdict> verdicts);
+}

@@ -1,0 +1,157 @@
+package startwater.app.view;
+
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javafx.beans.property.DoubleProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import startwater.text.Amounts.Amount;
+import startwater.text.Texts;
+
+/** The small things that every screen is made of, so that they look and speak the same everywhere. */
+final class Ui {
+    private Ui() {}
+
+    /** A label that may wrap, with style classes. */
+    static Label text(String words, String... classes) {
+        Label label = new Label(words);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        label.getStyleClass().addAll(classes);
+        return label;
+    }
+
+    static Hyperlink link(String words, Runnable act) {
+        Hyperlink link = new Hyperlink(words);
+        link.setOnAction(e -> act.run());
+        link.setAccessibleText(words);
+        return link;
+    }
+
+    static Button button(String words, String styleClass, Runnable act) {
+        Button button = new Button(words);
+        if (!styleClass.isEmpty()) {
+            button.getStyleClass().add(styleClass);
+        }
+        button.setOnAction(e -> act.run());
+        button.setAccessibleText(words);
+        return button;
+    }
+
+    static Region grow() {
+        Region region = new Region();
+        HBox.setHgrow(region, Priority.ALWAYS);
+        VBox.setVgrow(region, Priority.ALWAYS);
+        return region;
+    }
+
+    static HBox row(double gap, Node... nodes) {
+        HBox row = new HBox(gap, nodes);
+        row.setAlignment(Pos.CENTER_LEFT);
+        return row;
+    }
+
+    /** One of several, as segments. */
+    static final class Choice<T> extends HBox {
+        private final ObjectProperty<@Nullable T> value = new SimpleObjectProperty<>();
+        private final ToggleGroup group = new ToggleGroup();
+
+        Choice(String name, List<T> values, Function<T, String> words, Consumer<T> chosen) {
+            getStyleClass().add("sw-choice");
+            setAccessibleText(name);
+            for (T v : values) {
+                ToggleButton segment = new ToggleButton(words.apply(v));
+                segment.setToggleGroup(group);
+                segment.setUserData(v);
+                segment.setAccessibleText(name + ": " + words.apply(v));
+                if (getChildren().isEmpty()) {
+                    segment.getStyleClass().add("sw-first");
+                }
+                segment.setOnAction(e -> {
+                    // One of them always stands.
+                    segment.setSelected(true);
+                    value.set(v);
+                    chosen.accept(v);
+                });
+                getChildren().add(segment);
+            }
+            setMaxWidth(Region.USE_PREF_SIZE);
+        }
+
+        /** Shows a choice without telling anybody. */
+        void select(@Nullable T v) {
+            value.set(v);
+            group.getToggles().forEach(t -> t.setSelected(v != null && v.equals(t.getUserData())));
+        }
+    }
+
+    /** Less, an amount that can be typed, more; what cannot be stays in the field with the reason below. */
+    static final class Stepper extends VBox {
+        private final TextField field = new TextField();
+        private final Label reason = text("", "sw-label", "sw-danger");
+
+        Stepper(
+                String name,
+                Texts texts,
+                DoubleProperty amount,
+                double step,
+                double most,
+                Function<Double, String> shown,
+                Function<String, Amount> read) {
+            field.setText(shown.apply(amount.get()));
+            field.setPrefColumnCount(5);
+            field.setAccessibleText(name);
+            HBox.setHgrow(field, Priority.ALWAYS);
+            Button less = button("−", "", () -> set(amount, Math.max(0, amount.get() - step), shown));
+            less.setAccessibleText(texts.text("win.less", name));
+            Button more = button("+", "", () -> set(amount, Math.min(most, amount.get() + step), shown));
+            more.setAccessibleText(texts.text("win.more", name));
+            HBox bar = new HBox(less, field, more);
+            bar.getStyleClass().add("sw-stepper");
+            Runnable take = () -> {
+                if (field.getText().equals(shown.apply(amount.get()))) {
+                    return;
+                }
+                Amount typed = read.apply(field.getText());
+                if (typed.refusal() == null) {
+                    set(amount, typed.value(), shown);
+                } else {
+                    say(typed.refusal().say(texts));
+                }
+            };
+            field.setOnAction(e -> take.run());
+            field.focusedProperty().addListener((p, was, is) -> {
+                if (!is) {
+                    take.run();
+                }
+            });
+            reason.managedProperty().bind(reason.textProperty().isNotEmpty());
+            amount.addListener((p, was, is) -> field.setText(shown.apply(is.doubleValue())));
+            getChildren().addAll(bar, reason);
+        }
+
+        private void set(DoubleProperty amount, double value, Function<Double, String> shown) {
+            say("");
+            amount.set(value);
+            field.setText(shown.apply(value));
+        }
+
+        private void say(String words) {
+            reason.setText(words);
+        }
+    }
+}

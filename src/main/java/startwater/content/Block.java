@@ -1,0 +1,229 @@
+package startwater.content;
+
+import java.util.List;
+import java.util.Map;
+import startwater.bench.Given;
+import startwater.bench.Measure;
+import startwater.bench.SumKind;
+
+/** A part of a lesson: prose, or something that the tool brings alive. A new kind joins here and in {@link BlockKind}. */
+public sealed interface Block {
+    /** What must be the same in both languages: its kind and its numbers. Empty for prose. */
+    default String skeleton() {
+        return "";
+    }
+
+    /** Answers by kind. */
+    <T> T match(Cases<T> cases);
+
+    /** One answer for each kind of block. */
+    interface Cases<T> {
+        T heading(Heading heading);
+
+        T paragraph(Paragraph paragraph);
+
+        T items(Items items);
+
+        T figure(Figure figure);
+
+        T worked(Worked worked);
+
+        T choice(Choice choice);
+
+        T number(NumberQuestion question);
+
+        T drill(DrillLink link);
+
+        T caution(Caution caution);
+    }
+
+    /** @param level 2 or 3 */
+    record Heading(int level, List<Inline> words) implements Block {
+        public Heading {
+            words = List.copyOf(words);
+        }
+
+        @Override
+        public <T> T match(Cases<T> cases) {
+            return cases.heading(this);
+        }
+    }
+
+    record Paragraph(List<Inline> words) implements Block {
+        public Paragraph {
+            words = List.copyOf(words);
+        }
+
+        @Override
+        public <T> T match(Cases<T> cases) {
+            return cases.paragraph(this);
+        }
+    }
+
+    /** @param numbered whether the items have numbers */
+    record Items(boolean numbered, List<List<Inline>> items) implements Block {
+        public Items {
+            items = items.stream().map(List::copyOf).toList();
+        }
+
+        @Override
+        public <T> T match(Cases<T> cases) {
+            return cases.items(this);
+        }
+    }
+
+    /**
+     * A live picture.
+     *
+     * @param kind what is drawn
+     * @param sliders the inputs that move, by name
+     * @param fixed the inputs that do not
+     * @param caption what to try
+     */
+    record Figure(FigureKind kind, Map<String, Slider> sliders, Map<String, Double> fixed, String caption)
+            implements Block {
+        public Figure {
+            sliders = Map.copyOf(sliders);
+            fixed = Map.copyOf(fixed);
+        }
+
+        @Override
+        public String skeleton() {
+            return "figure " + kind.id() + sorted(sliders) + sorted(fixed);
+        }
+
+        @Override
+        public <T> T match(Cases<T> cases) {
+            return cases.figure(this);
+        }
+    }
+
+    /** @param at where it stands at first */
+    record Slider(double low, double high, double step, double at) {}
+
+    /**
+     * A sum worked step by step. Its last {@code blank} steps are left to the learner: none in a full example, all when the
+     * learner works alone.
+     *
+     * @param sum which sum
+     * @param given its inputs
+     * @param ask the question
+     * @param steps in order
+     * @param blank number of last steps left open
+     * @param tolerancePercent how far off an answer may be, relative
+     */
+    record Worked(SumKind sum, Given given, String ask, List<Step> steps, int blank, double tolerancePercent)
+            implements Block {
+        public Worked {
+            steps = List.copyOf(steps);
+        }
+
+        /** The number that a step arrives at. */
+        public Measure value(Step step) {
+            return NamedNumber.result(sum.work(given), step.find());
+        }
+
+        @Override
+        public String skeleton() {
+            List<String> found = steps.stream().map(Step::find).toList();
+            return "worked " + sum.id() + sorted(given) + found + " blank " + blank + " " + tolerancePercent;
+        }
+
+        @Override
+        public <T> T match(Cases<T> cases) {
+            return cases.worked(this);
+        }
+    }
+
+    /** @param say what is done, @param find the result of the sum at which it arrives */
+    record Step(String say, String find) {}
+
+    /** A choice: one option is right, each says why it is or is not. */
+    record Choice(String ask, List<Option> options) implements Block {
+        public Choice {
+            options = List.copyOf(options);
+        }
+
+        @Override
+        public String skeleton() {
+            return "question choice " + options.stream().map(Option::right).toList();
+        }
+
+        @Override
+        public <T> T match(Cases<T> cases) {
+            return cases.choice(this);
+        }
+    }
+
+    record Option(String says, boolean right, String reason) {}
+
+    /**
+     * A number to work out or to estimate.
+     *
+     * @param estimate whether a rough answer is enough
+     * @param find the result of the sum that is asked for
+     * @param tolerance for a sum, percent; for an estimate, the factor within which it is right
+     * @param because why it is so
+     */
+    record NumberQuestion(
+            boolean estimate, String ask, SumKind sum, Given given, String find, double tolerance, String because)
+            implements Block {
+        /** The right answer. */
+        public Measure answer() {
+            return NamedNumber.result(sum.work(given), find);
+        }
+
+        /** Whether an answer is near enough. */
+        public boolean accepts(double given) {
+            double right = answer().value();
+            return estimate
+                    ? given >= right / tolerance && given <= right * tolerance
+                    : Math.abs(given - right) <= Math.abs(right) * tolerance / 100;
+        }
+
+        @Override
+        public String skeleton() {
+            String kind = estimate ? "question estimate " : "question number ";
+            return kind + sum.id() + sorted(given) + " " + find + " " + tolerance;
+        }
+
+        @Override
+        public <T> T match(Cases<T> cases) {
+            return cases.number(this);
+        }
+    }
+
+    /** A way into a drill. */
+    record DrillLink(String id, String say) implements Block {
+        @Override
+        public String skeleton() {
+            return "drill " + id;
+        }
+
+        @Override
+        public <T> T match(Cases<T> cases) {
+            return cases.drill(this);
+        }
+    }
+
+    /** What can hurt someone, and who decides. */
+    record Caution(String say) implements Block {
+        @Override
+        public String skeleton() {
+            return "caution";
+        }
+
+        @Override
+        public <T> T match(Cases<T> cases) {
+            return cases.caution(this);
+        }
+    }
+
+    private static String sorted(Given given) {
+        return sorted(given.numbers()) + given.speciesId();
+    }
+
+    private static String sorted(Map<String, ?> map) {
+        return " " + new java.util.TreeMap<>(map);
+    }
+}

@@ -1,0 +1,135 @@
+package startwater.content;
+
+import static startwater.content.GroupShape.group;
+import static startwater.content.GroupShape.may;
+import static startwater.content.GroupShape.need;
+import static startwater.content.ListShape.list;
+import static startwater.content.ListShape.set;
+import static startwater.content.NumberShape.number;
+import static startwater.content.NumberShape.whole;
+import static startwater.content.TextShape.text;
+
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.snakeyaml.engine.v2.nodes.Node;
+import startwater.bench.Measure;
+import startwater.bench.Sum;
+import startwater.bench.Unit;
+import startwater.fish.Species;
+
+/** The front block of a lesson and the numbers that it names for the prose. */
+final class LessonFront {
+    private static final String FENCE = "---";
+
+    private static final GroupShape NAMED_NUMBER = group(
+            need("sum", new WordShape(NamedNumber.sumIds()), "Which sum"),
+            need("inputs", new MapShape(number(-1e6, 1e6), 12), "Its inputs"),
+            may("species", new WordShape(Species.ids()), "Which species, where the sum asks for it"),
+            need("find", text(60), "Which result"),
+            may("percent", new FlagShape(), "Whether a share is shown as a percentage"),
+            need("decimals", whole(0, 6), "Decimals shown"));
+
+    static final GroupShape SHAPE = group(
+            need("title", text(48), "Short name"),
+            need("minutes", whole(1, 30), "How long it takes"),
+            need("skills", set(new WordShape(ScenarioShape.skillIds()), 1, 4), "What it teaches"),
+            need("rules", set(whole(1, ScenarioShape.STANDING_RULES), 0, 6), "Standing rules it teaches"),
+            may("competencies", list(text(160), 0, 12), "Published units of competency it covers"),
+            need("sources", list(text(240), 1, 12), "Where its facts come from"),
+            may("values", new MapShape(NAMED_NUMBER, 40), "Numbers computed for the prose, by name"));
+
+    private final Fields fields;
+    private final int lines;
+    private final Faults faults;
+    private final Map<String, Inline.Computed> numbers = new LinkedHashMap<>();
+    private final Set<String> used = new HashSet<>();
+
+    private LessonFront(Fields fields, int lines, Faults faults) {
+        this.fields = fields;
+        this.lines = lines;
+        this.faults = faults;
+    }
+
+    /** The front block at the top of a text, or null with the fault noted. */
+    static @Nullable LessonFront of(String text, String name, Faults faults) {
+        String[] all = text.split("\n", -1);
+        if (!all[0].stripTrailing().equals(FENCE)) {
+            faults.add(1, Complaint.NO_FRONT);
+            return null;
+        }
+        int end = 1;
+        StringBuilder yaml = new StringBuilder();
+        while (end < all.length && !all[end].stripTrailing().equals(FENCE)) {
+            yaml.append(all[end]).append('\n');
+            end++;
+        }
+        if (end == all.length) {
+            faults.add(1, Complaint.OPEN_FRONT);
+            return null;
+        }
+        Faults part = faults.below(1);
+        Node tree = YamlTree.of(yaml.toString(), part);
+        Fields fields = tree == null
+                ? Fields.NONE
+                : SHAPE.read(name, YamlTree.line(tree.getStartMark()), tree, part)
+                        .group();
+        LessonFront front = new LessonFront(fields, end + 1, part);
+        front.work();
+        return front;
+    }
+
+    /** Lines that it takes up. */
+    int lines() {
+        return lines;
+    }
+
+    Fields fields() {
+        return fields;
+    }
+
+    /** The line of a key in the file. */
+    int line(String key) {
+        return fields.line(key) + 1;
+    }
+
+    private void work() {
+        Fields values = fields.group("values");
+        for (String name : values.keys()) {
+            Fields f = values.group(name);
+            new SumRules(faults).check(f, List.of(f));
+            // With any fault there will be no lesson, so a stand-in will do.
+            numbers.put(name, faults.none() ? computed(name, f) : new Inline.Computed(name, 0, "", 0));
+        }
+    }
+
+    private static Inline.Computed computed(String name, Fields f) {
+        Sum sum = NamedNumber.sum(f.text("sum")).orElseThrow().work(NamedNumber.given(f));
+        Measure result = NamedNumber.result(sum, f.text("find"));
+        return f.flag("percent")
+                ? new Inline.Computed(name, 100 * result.value(), Unit.PERCENT.symbol(), f.whole("decimals"))
+                : new Inline.Computed(name, result.value(), result.unit().symbol(), f.whole("decimals"));
+    }
+
+    /** The number that the prose names; a fault when there is none. @param at where to note it */
+    Inline.Computed named(String name, int line, Faults at) {
+        used.add(name);
+        Inline.Computed number = numbers.get(name);
+        if (number == null) {
+            at.add(line, Complaint.VALUE_UNKNOWN, "value", name, "known", Shown.list(numbers.keySet()));
+            return new Inline.Computed(name, 0, "", 0);
+        }
+        return number;
+    }
+
+    /** Notes the numbers that no prose has used. */
+    void unused() {
+        Fields values = fields.group("values");
+        numbers.keySet().stream()
+                .filter(name -> !used.contains(name))
+                .forEach(name -> faults.add(values.line(name), Complaint.VALUE_UNUSED, "value", name));
+    }
+}

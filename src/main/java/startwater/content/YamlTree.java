@@ -1,0 +1,123 @@
+package startwater.content;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.api.lowlevel.Compose;
+import org.snakeyaml.engine.v2.api.lowlevel.Parse;
+import org.snakeyaml.engine.v2.events.AliasEvent;
+import org.snakeyaml.engine.v2.events.CollectionStartEvent;
+import org.snakeyaml.engine.v2.events.Event;
+import org.snakeyaml.engine.v2.events.NodeEvent;
+import org.snakeyaml.engine.v2.events.ScalarEvent;
+import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import org.snakeyaml.engine.v2.nodes.Node;
+
+/**
+ * Turns YAML into its tree of nodes, each with its place. The stream of events is looked through first, so that nothing
+ * deep, endless or self-referring is ever built.
+ */
+final class YamlTree {
+    static final int DEEPEST = 12;
+    static final int MOST_PARTS = 20_000;
+
+    private YamlTree() {}
+
+    /** The root node, or null with the faults noted. */
+    static @Nullable Node of(String text, Faults faults) {
+        LoadSettings settings = LoadSettings.builder()
+                .setUseMarks(true)
+                .setCodePointLimit(SourceText.MOST_BYTES)
+                .build();
+        try {
+            if (!plain(new Parse(settings).parseString(text), faults)) {
+                return null;
+            }
+            Optional<Node> root = new Compose(settings).composeString(text);
+            if (root.isEmpty()) {
+                faults.add(0, Complaint.EMPTY_FILE);
+            }
+            return root.orElse(null);
+        } catch (MarkedYamlEngineException e) {
+            noteSyntax(e, text, faults);
+        } catch (YamlEngineException e) {
+            faults.add(1, Complaint.NOT_YAML);
+        }
+        return null;
+    }
+
+    /** Line of a mark, counted from 1. */
+    static int line(Optional<Mark> mark) {
+        return mark.map(Mark::getLine).orElse(0) + 1;
+    }
+
+    private static boolean plain(Iterable<Event> events, Faults faults) {
+        int depth = 0;
+        int parts = 0;
+        int documents = 0;
+        for (Event event : events) {
+            int line = line(event.getStartMark());
+            switch (event.getEventId()) {
+                case DocumentStart -> documents++;
+                case MappingStart, SequenceStart -> depth++;
+                case MappingEnd, SequenceEnd -> depth--;
+                default -> {}
+            }
+            if (documents > 1) {
+                faults.add(line, Complaint.MANY_DOCUMENTS);
+                return false;
+            }
+            if (depth > DEEPEST) {
+                faults.add(line, Complaint.TOO_DEEP, "limit", DEEPEST);
+                return false;
+            }
+            if (++parts > MOST_PARTS) {
+                faults.add(line, Complaint.TOO_MANY_PARTS, "limit", MOST_PARTS);
+                return false;
+            }
+            if (!untagged(event, line, faults)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean untagged(Event event, int line, Faults faults) {
+        boolean reference = event instanceof AliasEvent
+                || (event instanceof NodeEvent node && node.getAnchor().isPresent());
+        boolean tag = (event instanceof ScalarEvent scalar && scalar.getTag().isPresent())
+                || (event instanceof CollectionStartEvent collection
+                        && collection.getTag().isPresent());
+        if (reference) {
+            faults.add(line, Complaint.ANCHOR_OR_ALIAS);
+        } else if (tag) {
+            faults.add(line, Complaint.TAG);
+        }
+        return !reference && !tag;
+    }
+
+    /** Says in plain words where the common slips are; what the parser says is for programmers. */
+    private static void noteSyntax(MarkedYamlEngineException e, String text, Faults faults) {
+        String problem = e.getProblem() == null ? "" : e.getProblem();
+        String context = e.getContext() == null ? "" : e.getContext();
+        int line = line(e.getProblemMark());
+        int start = e.getContextMark().isPresent() ? line(e.getContextMark()) : line;
+        if (context.contains("quoted scalar")) {
+            faults.add(start, Complaint.UNCLOSED_QUOTE);
+        } else if (problem.contains("\\t") || indentedByTab(text, line)) {
+            faults.add(line, Complaint.TAB);
+        } else if (problem.contains("mapping values are not allowed")) {
+            faults.add(line, Complaint.COLON_IN_TEXT);
+        } else if (problem.contains("could not find expected ':'")) {
+            faults.add(start, Complaint.MISSING_COLON);
+        } else {
+            faults.add(line, Complaint.NOT_YAML);
+        }
+    }
+
+    private static boolean indentedByTab(String text, int line) {
+        return text.lines().skip(line - 1L).findFirst().orElse("").matches("\\s*\t.*");
+    }
+}

@@ -1,0 +1,2 @@
+/** Reads and checks the drills in {@code scenarios/} and the lessons in {@code lessons/}. */
+package startwater.content;
