@@ -1,0 +1,51 @@
+package startwater.app.view;
+
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javafx.application.Platform;
+
+/** One worker beside the thread that paints: what takes longer than a blink is worked out here. */
+final class Background {
+    private static final ExecutorService WORKER = Executors.newSingleThreadExecutor(task -> {
+        Thread thread = new Thread(task, "look back");
+        thread.setDaemon(true);
+        return thread;
+    });
+
+    private Background() {}
+
+    /** A piece of work that may still be called off. */
+    static final class Work {
+        private volatile boolean off;
+
+        /** Its result is not wanted any more. */
+        void cancel() {
+            off = true;
+        }
+
+        boolean cancelled() {
+            return off;
+        }
+    }
+
+    /** Works something out and hands it over on the thread that paints, unless it was called off. */
+    static <T> Work run(Supplier<T> work, Consumer<T> done) {
+        Work handle = new Work();
+        CompletableFuture.supplyAsync(() -> handle.cancelled() ? null : work.get(), WORKER)
+                .thenAccept(result -> Platform.runLater(() -> {
+                    if (!handle.cancelled() && result != null) {
+                        done.accept(result);
+                    }
+                }))
+                .exceptionally(fault -> {
+                    Thread.currentThread()
+                            .getUncaughtExceptionHandler()
+                            .uncaughtException(Thread.currentThread(), fault);
+                    return null;
+                });
+        return handle;
+    }
+}

@@ -1,0 +1,217 @@
+package startwater.app.view;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import javafx.geometry.Insets;
+import javafx.scene.control.Button;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import startwater.app.model.HomeModel;
+import startwater.app.model.HomeModel.Card;
+import startwater.app.theme.Look;
+import startwater.content.Lesson;
+import startwater.drill.Scenario;
+import startwater.text.DrillWords;
+import startwater.text.Texts;
+
+/** Home: what comes next and why, with one button; below it the shelf of drills. */
+final class HomeView extends BorderPane {
+    private static final double CARD_WIDTH = 242;
+
+    private final HomeModel model;
+    private final DrillWords words;
+    private final Texts texts;
+    private final Consumer<Scenario> start;
+    private final Consumer<Lesson> read;
+
+    HomeView(HomeModel model, DrillWords words, Consumer<Scenario> start, Consumer<Lesson> read) {
+        this.model = model;
+        this.words = words;
+        this.texts = words.texts();
+        this.start = start;
+        this.read = read;
+        VBox page = new VBox(24);
+        page.setPadding(new Insets(28, 24, 24, 32));
+        Card next = model.next();
+        if (next != null && next.scenario() != null) {
+            page.getChildren().add(next(next, next.scenario()));
+        }
+        page.getChildren().add(shelf());
+        setCenter(Shell.scroll(page));
+        HBox caution = new HBox(Ui.text(texts.text("caution"), "sw-label", "sw-quiet"));
+        caution.setPadding(new Insets(8, 24, 8, 32));
+        caution.getStyleClass().add("sw-hairline-top");
+        setBottom(caution);
+    }
+
+    private Region next(Card card, Scenario s) {
+        Scenario.Words told = words.scenario(s);
+        Button go = Ui.button(
+                texts.text(card.open() ? "home.goOn" : card.best() != null ? "home.again" : "home.start"),
+                "sw-primary",
+                () -> start.accept(s));
+        go.setId("start");
+        go.setDefaultButton(true);
+        HBox act = Ui.row(24, go);
+        model.lessonFor(s, texts.language().code()).ifPresent(l -> {
+            Hyperlink link = Ui.link(texts.text("home.lesson", l.number(), l.title()), () -> read.accept(l));
+            act.getChildren()
+                    .add(new VBox(Ui.text(texts.text("home.orFirst", l.minutes()), "sw-label", "sw-quiet"), link));
+        });
+        return new VBox(
+                12,
+                Ui.text(texts.text("home.next"), "sw-strong", "sw-quiet"),
+                Ui.text(told.title(), "sw-title"),
+                Ui.text(told.story(), "sw-sentence"),
+                Ui.text(told.goal(), "sw-sentence", "sw-strong"),
+                Ui.text(why(card), "sw-quiet"),
+                facts(s),
+                act);
+    }
+
+    private String why(Card card) {
+        if (card.open()) {
+            return texts.text("home.whyOpen");
+        }
+        if (card.best() == null) {
+            return texts.text("home.whyNew");
+        }
+        return card.passed() ? texts.text("home.whyLowest", mark(card)) : texts.text("home.whyNotPassed", mark(card));
+    }
+
+    private String mark(Card card) {
+        return card.best() == null || Double.isNaN(card.best().mark())
+                ? texts.text("home.noMark")
+                : texts.number(Math.rint(card.best().mark()));
+    }
+
+    private FlowPane facts(Scenario s) {
+        FlowPane row = new FlowPane(40, 8);
+        row.getChildren()
+                .add(fact(
+                        texts.text("home.litres", s.system().volumeL()),
+                        words.scenario(s).place()));
+        if (s.fish() != null) {
+            row.getChildren()
+                    .add(fact(texts.number(s.fish().count()), words.scenario(s).stock()));
+        }
+        row.getChildren()
+                .addAll(
+                        fact(
+                                texts.text("home.days", s.keeper().days()),
+                                words.scenario(s).keeper()),
+                        fact(
+                                texts.text("home.decisions", s.keeper().decisions()),
+                                texts.text("home.minutes", minutes(s))));
+        return row;
+    }
+
+    /** A minute and a half a decision, found by playing. */
+    private static long minutes(Scenario s) {
+        return Math.round(1.5 * s.keeper().decisions());
+    }
+
+    private static VBox fact(String number, String meaning) {
+        return new VBox(Ui.text(number, "sw-sentence", "sw-strong"), Ui.text(meaning, "sw-label", "sw-quiet"));
+    }
+
+    private Region shelf() {
+        FlowPane cards = new FlowPane(16, 16);
+        model.cards().forEach(c -> cards.getChildren().add(card(c)));
+        HBox head = Ui.row(
+                16,
+                Ui.text(texts.text("home.shelf"), "sw-sentence", "sw-strong"),
+                Ui.text(
+                        texts.text(
+                                "home.shelfHow", model.passed(), model.cards().size()),
+                        "sw-label",
+                        "sw-quiet"));
+        VBox shelf = new VBox(12, head, cards);
+        shelf.getStyleClass().add("sw-hairline-top");
+        shelf.setPadding(new Insets(20, 0, 0, 0));
+        return shelf;
+    }
+
+    private Region card(Card c) {
+        VBox card = new VBox(8);
+        card.getStyleClass().add("sw-card");
+        card.setPadding(new Insets(14, 16, 14, 16));
+        Scenario s = c.scenario();
+        if (s == null) {
+            broken(card, c);
+        } else {
+            if (c == model.next()) {
+                card.getStyleClass().add("sw-next");
+            }
+            card.getChildren()
+                    .addAll(Ui.text(s.number() + "  " + words.scenario(s).title(), "sw-strong"), lines(s));
+            Label state = Ui.text(state(c), "sw-label", c.passed() ? "sw-safe" : "sw-quiet");
+            Button go = Ui.button(texts.text(c.open() ? "home.goOn" : "home.play"), "", () -> start.accept(s));
+            go.setId("card-" + s.id());
+            go.setAccessibleText(texts.text("home.cardSpoken", words.scenario(s).title(), state(c)));
+            card.getChildren().addAll(Ui.grow(), Ui.row(12, state, Ui.grow(), go));
+        }
+        card.sceneProperty().addListener((p, was, is) -> size(card));
+        size(card);
+        return card;
+    }
+
+    private void size(VBox card) {
+        double width = CARD_WIDTH * Look.of(card.getScene()).scale();
+        card.setPrefWidth(card.getChildren().size() > 2 ? width : 2 * width + 16);
+        card.setMaxWidth(card.getPrefWidth());
+    }
+
+    private void broken(VBox card, Card c) {
+        String said = c.faults().stream()
+                .limit(4)
+                .map(f -> f.line(texts.language().code()))
+                .collect(Collectors.joining("\n"));
+        Label faults = Ui.text(said, "sw-label");
+        faults.setId("faults-" + c.name());
+        card.getChildren()
+                .add(new VBox(8, Ui.text(texts.text("home.broken", c.name()), "sw-strong", "sw-danger"), faults));
+    }
+
+    private String state(Card c) {
+        if (c.open()) {
+            return texts.text("home.isOpen");
+        }
+        return c.best() == null
+                ? texts.text("home.notPlayed")
+                : texts.text(c.passed() ? "home.passed" : "home.best", mark(c));
+    }
+
+    private GridPane lines(Scenario s) {
+        GridPane grid = new GridPane();
+        grid.setHgap(10);
+        grid.setVgap(2);
+        Scenario.Words w = words.scenario(s);
+        ColumnConstraints names = new ColumnConstraints();
+        names.setMinWidth(Region.USE_PREF_SIZE);
+        ColumnConstraints values = new ColumnConstraints();
+        values.setHgrow(Priority.ALWAYS);
+        grid.getColumnConstraints().addAll(names, values);
+        String skills = s.skills().stream()
+                .limit(3)
+                .map(id -> texts.text("skill." + id.toLowerCase(Locale.ROOT)))
+                .collect(Collectors.joining(", "));
+        List<String> said = List.of(w.place(), w.water(), w.stock(), w.keeper(), skills);
+        List<String> keys = List.of("home.place", "home.water", "home.stock", "home.keeper", "home.skills");
+        for (int i = 0; i < said.size(); i++) {
+            grid.add(Ui.text(texts.text(keys.get(i)), "sw-label", "sw-quiet"), 0, i);
+            grid.add(Ui.text(said.get(i), "sw-label"), 1, i);
+        }
+        return grid;
+    }
+}

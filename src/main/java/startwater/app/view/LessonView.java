@@ -1,0 +1,234 @@
+package startwater.app.view;
+
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.geometry.Insets;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextFlow;
+import startwater.app.model.LessonModel;
+import startwater.app.theme.Look;
+import startwater.bench.Measure;
+import startwater.bench.Words;
+import startwater.content.Block;
+import startwater.content.Inline;
+import startwater.content.Lesson;
+import startwater.text.DrillWords;
+import startwater.text.NumberEntry;
+import startwater.text.Texts;
+
+/** One lesson: prose as native text, with live pictures, sums and questions between. */
+final class LessonView extends BorderPane {
+    private static final double READING_WIDTH = 720;
+
+    private final LessonModel model;
+    private final Texts texts;
+    private final Words bench;
+    private final Consumer<String> play;
+    private int place;
+
+    LessonView(Lesson lesson, LessonModel model, DrillWords words, Consumer<String> play) {
+        this.model = model;
+        this.texts = words.texts();
+        this.bench = Words.of(texts.language().code());
+        this.play = play;
+        VBox page = new VBox(14, Ui.text(lesson.number() + "  " + lesson.title(), "sw-title"));
+        page.setPadding(new Insets(28, 32, 40, 32));
+        Parts parts = new Parts();
+        for (Block block : lesson.blocks()) {
+            page.getChildren().add(block.match(parts));
+            place++;
+        }
+        page.getChildren().add(sources(lesson.sources()));
+        page.sceneProperty().addListener((p, was, is) -> page.setMaxWidth(width()));
+        page.setMaxWidth(width());
+        setCenter(Shell.scroll(page));
+    }
+
+    private double width() {
+        return READING_WIDTH * Look.of(getScene()).scale() + 64;
+    }
+
+    private VBox sources(List<String> sources) {
+        VBox box = new VBox(2, Ui.text(texts.text("lesson.sources"), "sw-label", "sw-strong"));
+        sources.forEach(s -> box.getChildren().add(Ui.text(s, "sw-label", "sw-quiet")));
+        return box;
+    }
+
+    private final class Parts implements Block.Cases<Node> {
+        @Override
+        public Node heading(Block.Heading heading) {
+            TextFlow flow = flow(heading.words());
+            flow.getStyleClass().addAll("sw-sentence", "sw-strong");
+            flow.setPadding(new Insets(10, 0, 0, 0));
+            return flow;
+        }
+
+        @Override
+        public Node paragraph(Block.Paragraph paragraph) {
+            return flow(paragraph.words());
+        }
+
+        @Override
+        public Node items(Block.Items items) {
+            VBox list = new VBox(6);
+            for (int i = 0; i < items.items().size(); i++) {
+                TextFlow words = flow(items.items().get(i));
+                HBox.setHgrow(words, Priority.ALWAYS);
+                Label mark = Ui.text(items.numbered() ? (i + 1) + "." : "–", "sw-quiet");
+                mark.setMinWidth(24);
+                list.getChildren().add(new HBox(4, mark, words));
+            }
+            return list;
+        }
+
+        @Override
+        public Node figure(Block.Figure figure) {
+            return new ToxicShareFigure(figure, model, place, texts);
+        }
+
+        @Override
+        public Node worked(Block.Worked worked) {
+            VBox box = card(Ui.text(worked.ask(), "sw-strong"));
+            int shown = worked.steps().size() - worked.blank();
+            for (int i = 0; i < worked.steps().size(); i++) {
+                Block.Step step = worked.steps().get(i);
+                Measure value = worked.value(step);
+                box.getChildren().add(Ui.text((i + 1) + "  " + step.say()));
+                box.getChildren()
+                        .add(
+                                i < shown
+                                        ? Ui.text("=  " + bench.amount(value), "sw-strong")
+                                        : answer(
+                                                i,
+                                                value,
+                                                given -> Math.abs(given - value.value())
+                                                        <= Math.abs(value.value()) * worked.tolerancePercent() / 100,
+                                                ""));
+            }
+            return box;
+        }
+
+        @Override
+        public Node choice(Block.Choice choice) {
+            VBox box = card(Ui.text(choice.ask(), "sw-strong"));
+            var picked = model.picked(place);
+            Label reason = Ui.text("");
+            Runnable tell = () -> {
+                if (picked.get() >= 0) {
+                    Block.Option option = choice.options().get(picked.get());
+                    reason.setText(
+                            texts.text(option.right() ? "lesson.right" : "lesson.notSo") + " " + option.reason());
+                }
+            };
+            for (int i = 0; i < choice.options().size(); i++) {
+                int at = i;
+                var button = Ui.button(choice.options().get(i).says(), "", () -> {
+                    picked.set(at);
+                    tell.run();
+                });
+                button.setWrapText(true);
+                button.setMaxWidth(Double.MAX_VALUE);
+                button.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+                box.getChildren().add(button);
+            }
+            tell.run();
+            box.getChildren().add(reason);
+            return box;
+        }
+
+        @Override
+        public Node number(Block.NumberQuestion question) {
+            return card(
+                    Ui.text(question.ask(), "sw-strong"),
+                    answer(0, question.answer(), question::accepts, question.because()));
+        }
+
+        @Override
+        public Node drill(Block.DrillLink link) {
+            var button = Ui.button(texts.text("lesson.toDrill"), "sw-primary", () -> play.accept(link.id()));
+            button.setId("drill-" + link.id());
+            return card(Ui.text(link.say()), button);
+        }
+
+        @Override
+        public Node caution(Block.Caution caution) {
+            VBox box = new VBox(4, Ui.text(texts.text("lesson.caution"), "sw-strong"), Ui.text(caution.say()));
+            box.getStyleClass().add("sw-wash");
+            box.setPadding(new Insets(12, 16, 12, 16));
+            return box;
+        }
+    }
+
+    private static VBox card(Node... nodes) {
+        VBox box = new VBox(8, nodes);
+        box.getStyleClass().add("sw-card");
+        box.setPadding(new Insets(14, 16, 14, 16));
+        return box;
+    }
+
+    /** A field for one number; what is wrong stays, with how far off it is and then how it comes out. */
+    private VBox answer(int step, Measure value, java.util.function.DoublePredicate right, String because) {
+        TextField field = new TextField();
+        field.setPrefColumnCount(8);
+        field.textProperty().bindBidirectional(model.typed(place, step));
+        String unit = bench.unit(value.unit());
+        field.setAccessibleText(texts.text("lesson.answer", unit));
+        Label said = Ui.text("", "sw-label");
+        Runnable check = () -> said.setText(judged(field.getText(), value, right, because));
+        field.setOnAction(e -> check.run());
+        return new VBox(
+                4, Ui.row(8, field, Ui.text(unit, "sw-quiet"), Ui.button(texts.text("lesson.check"), "", check)), said);
+    }
+
+    private String judged(String typed, Measure value, java.util.function.DoublePredicate right, String because) {
+        NumberEntry entry = NumberEntry.of(typed);
+        if (entry.refusal() != null) {
+            return entry.refusal().say(texts);
+        }
+        String exact = bench.amount(value);
+        if (right.test(entry.value())) {
+            return texts.text("lesson.answerRight", exact) + " " + because;
+        }
+        double off = 100 * Math.abs(entry.value() / value.value() - 1);
+        return texts.text("lesson.answerOff", texts.number(off, 2), exact) + " " + because;
+    }
+
+    private TextFlow flow(List<Inline> words) {
+        TextFlow flow = new TextFlow();
+        flow.setLineSpacing(3);
+        for (Inline inline : words) {
+            flow.getChildren().add(text(inline));
+        }
+        return flow;
+    }
+
+    private Text text(Inline inline) {
+        return inline.match(new Inline.Cases<Text>() {
+            @Override
+            public Text words(Inline.Words run) {
+                Text text = new Text(run.text());
+                text.setStyle("-fx-fill: -sw-ink;");
+                if (run.style() != Inline.Style.PLAIN) {
+                    text.getStyleClass().add("sw-strong");
+                }
+                return text;
+            }
+
+            @Override
+            public Text computed(Inline.Computed number) {
+                String unit = number.unit().isEmpty() ? "" : " " + number.unit();
+                Text text = new Text(texts.decimals(number.value(), number.decimals()) + unit);
+                text.getStyleClass().add("sw-strong");
+                text.setStyle("-fx-fill: -sw-ink;");
+                return text;
+            }
+        });
+    }
+}
