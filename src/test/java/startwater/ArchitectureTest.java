@@ -44,8 +44,9 @@ class ArchitectureTest {
         ROOMS.put("course", List.of("score"));
         ROOMS.put("content", List.of("course", "score"));
         ROOMS.put("record", List.of("score", "course", "content"));
-        ROOMS.put("cli", List.of("content", "record", "course", "score", "bench"));
-        ROOMS.put("app", List.of("cli", "content", "record", "course", "score", "bench"));
+        ROOMS.put("text", List.of("score", "bench"));
+        ROOMS.put("cli", List.of("text", "content", "record", "course", "score", "bench"));
+        ROOMS.put("app", List.of("cli", "text", "content", "record", "course", "score", "bench"));
     }
 
     private static final String[] ENGINE = {

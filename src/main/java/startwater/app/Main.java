@@ -4,14 +4,57 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import javafx.application.Application;
+import startwater.cli.PlayCommand;
 import startwater.cli.Startwater;
+import startwater.text.Language;
 
-/** Starts the tutor: a command, or the window. */
+/** Starts the tutor: a command, or the window; without a usable display the drill in the terminal. */
 public final class Main {
+    /** Kept, since a logger that nobody holds forgets its level. */
+    private static final Logger TOOLKIT = Logger.getLogger("javafx");
+
     private Main() {}
 
     public static void main(String[] args) {
-        System.exit(Startwater.run(args, printer(System.out, "stdout"), printer(System.err, "stderr"), wishes -> 0));
+        PrintWriter out = printer(System.out, "stdout");
+        PrintWriter err = printer(System.err, "stderr");
+        System.exit(Startwater.run(args, out, err, wishes -> window(wishes, out)));
+    }
+
+    private static int window(Startwater.WindowWishes wishes, PrintWriter out) {
+        // The class path is how this program is meant to start; the toolkit's remark on it helps nobody.
+        TOOLKIT.setLevel(Level.SEVERE);
+        String reason = noDisplay();
+        PrintStream console = System.err;
+        if (reason.isEmpty()) {
+            try {
+                // The toolkit prints its own remarks on a display that fails; ours is one sentence.
+                System.setErr(new PrintStream(java.io.OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8));
+                Window.wishes(wishes);
+                Application.launch(Window.class);
+                return 0;
+            } catch (RuntimeException | LinkageError failed) {
+                reason = failed.getMessage() == null ? failed.getClass().getSimpleName() : failed.getMessage();
+            } finally {
+                System.setErr(console);
+            }
+        }
+        Language language = wishes.language() == null ? Language.ofComputer() : wishes.language();
+        PlayCommand.offer(out, language, reason.lines().findFirst().orElse(reason));
+        return 0;
+    }
+
+    /** Why no window can be opened, as far as it can be told before trying; empty where it may work. */
+    private static String noDisplay() {
+        boolean linux = System.getProperty("os.name", "").toLowerCase(java.util.Locale.ROOT).contains("linux");
+        boolean forced = "Monocle".equals(System.getProperty("glass.platform"));
+        String display = System.getenv("DISPLAY");
+        String wayland = System.getenv("WAYLAND_DISPLAY");
+        boolean none = (display == null || display.isEmpty()) && (wayland == null || wayland.isEmpty());
+        return linux && !forced && none ? "DISPLAY" : "";
     }
 
     /** A console gets its own character set; a pipe, and a console that claims to know ASCII only, get UTF-8. */

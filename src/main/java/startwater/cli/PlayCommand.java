@@ -19,6 +19,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import startwater.drill.Scenario;
 import startwater.text.DrillWords;
+import startwater.text.Language;
 import startwater.text.Texts;
 
 /** {@code play}: a drill in the terminal, from the keyboard or from a file of answers. */
@@ -58,11 +59,12 @@ public final class PlayCommand implements Callable<Integer> {
         return 0;
     }
 
-    /** Lets a person choose a drill and play it; the end of the input ends it cleanly at any point. */
-    public static void offer(PrintWriter out) {
-        Texts texts = CliTexts.of(startwater.text.Language.ofComputer());
+    /** Lets a person choose a drill and play it; the end of the input ends it cleanly at any point. @param reason why there is no window */
+    public static void offer(PrintWriter out, Language language, String reason) {
+        Texts texts = CliTexts.of(language);
         Terminal terminal = new Terminal(keyboard(), out, false);
         try {
+            terminal.say(texts.text("cli.noWindow", reason));
             DrillShelf.all()
                     .forEach(s -> terminal.say("  " + s.id() + " – "
                             + s.words(texts.language().code()).title()));
