@@ -1,15 +1,12 @@
 package startwater.cli;
 
 import java.io.PrintWriter;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Spec;
 import startwater.bench.SumKind;
 import startwater.bench.Words;
@@ -20,7 +17,6 @@ import startwater.bench.Words;
  */
 @Command(name = "sum")
 public final class SumCommand implements Callable<Integer> {
-    static final String LANG = "--lang";
     static final String HELP = "--help";
 
     private @Nullable CommandSpec spec;
@@ -75,26 +71,11 @@ public final class SumCommand implements Callable<Integer> {
 
     /** The words in the language asked for here or on a command above, else in the computer's; null once refused. */
     static @Nullable Words wordsAskedFor(CommandSpec spec) {
-        for (@Nullable CommandSpec at = spec; at != null; at = at.parent()) {
-            @Nullable OptionSpec option = at.findOption(LANG);
-            if (option != null && option.getValue() instanceof String language) {
-                if (Words.LANGUAGES.contains(language)) {
-                    return Words.of(language);
-                }
-                PrintWriter err = spec.commandLine().getErr();
-                err.println(LANG + ": "
-                        + wordsOfComputer()
-                                .text(
-                                        "refusal.unknown-choice",
-                                        Map.of("value", language, "allowed", String.join(", ", Words.LANGUAGES))));
-                return null;
-            }
-        }
-        return wordsOfComputer();
+        @Nullable String language = Language.askedFor(spec);
+        return language == null ? null : Words.of(language);
     }
 
     static Words wordsOfComputer() {
-        String language = Locale.getDefault().getLanguage();
-        return Words.of(Words.LANGUAGES.contains(language) ? language : Words.LANGUAGES.get(0));
+        return Words.of(Language.ofComputer());
     }
 }

@@ -46,7 +46,7 @@ final class SumHelp {
     }
 
     static OptionSpec lang(Words words) {
-        return text(SumCommand.LANG, "en|es", words.text("help.lang")).build();
+        return text(Language.OPTION, "en|es", words.text("help.lang")).build();
     }
 
     static OptionSpec help(Words words) {

@@ -18,10 +18,13 @@ import startwater.drill.Scenario;
 
 /**
  * Drill and lesson files on disk, given by name or by folder. A folder is searched for .yaml files and for .md files whose
- * name begins with a digit; hidden folders are passed over. A lesson brings its other language along.
+ * name begins with a digit; hidden folders and those of a build are passed over. A lesson brings its other language along.
  */
 public final class ContentFiles {
     private static final Pattern LESSON = Pattern.compile("\\d.*\\.md");
+    /** Where a build puts its copies. */
+    private static final String BUILT = "target";
+
     private static final int DEEPEST_FOLDER = 20;
 
     private final Set<Path> scenarios = new TreeSet<>();
@@ -95,9 +98,9 @@ public final class ContentFiles {
             Files.walkFileTree(folder, Set.of(), DEEPEST_FOLDER, new SimpleFileVisitor<>() {
                 @Override
                 public FileVisitResult preVisitDirectory(Path at, BasicFileAttributes attributes) {
-                    boolean hidden = !at.equals(folder)
-                            && String.valueOf(at.getFileName()).startsWith(".");
-                    return hidden ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
+                    String name = String.valueOf(at.getFileName());
+                    boolean passed = !at.equals(folder) && (name.startsWith(".") || name.equals(BUILT));
+                    return passed ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
                 }
 
                 @Override

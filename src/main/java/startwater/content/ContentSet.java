@@ -68,20 +68,28 @@ record ContentSet(List<Scenario> scenarios, List<Lesson> lessons, List<Fault> fa
         private void scenario(Loaded file, Function<Scenario, Optional<String>> player) {
             // A broken drill is there all the same: lessons that link to it are not at fault.
             drills.add(FileNames.base(file.file(), ScenarioReader.ENDING));
-            Parsed<Scenario> parsed = ScenarioReader.parse(file);
+            Parsed<ScenarioReader.Placed> parsed = ScenarioReader.parse(file);
             faults.addAll(parsed.faults());
-            Scenario scenario = parsed.value();
-            if (scenario == null) {
+            ScenarioReader.Placed placed = parsed.value();
+            if (placed == null) {
                 return;
             }
+            Scenario scenario = placed.scenario();
             String other = drillNumbers.putIfAbsent(scenario.number(), file.file());
             if (other != null) {
-                add(file.file(), Complaint.NUMBER_TWICE, "number", scenario.number(), "other", other);
+                add(
+                        file.file(),
+                        placed.numberLine(),
+                        Complaint.NUMBER_TWICE,
+                        "number",
+                        scenario.number(),
+                        "other",
+                        other);
                 return;
             }
             Optional<String> why = player.apply(scenario);
             if (why.isPresent()) {
-                add(file.file(), Complaint.CANNOT_PLAY, "why", why.get());
+                add(file.file(), 0, Complaint.CANNOT_PLAY, "why", why.get());
                 return;
             }
             scenarios.put(file.file(), scenario);
@@ -98,7 +106,7 @@ record ContentSet(List<Scenario> scenarios, List<Lesson> lessons, List<Fault> fa
             Lesson lesson = placed.lesson();
             String other = lessonNumbers.putIfAbsent(lesson.number() + lesson.language(), file.file());
             if (other != null) {
-                add(file.file(), Complaint.LESSON_NUMBER_TWICE, "number", lesson.number(), "other", other);
+                add(file.file(), 0, Complaint.LESSON_NUMBER_TWICE, "number", lesson.number(), "other", other);
                 return;
             }
             lessons.put(file.file(), placed);
@@ -108,7 +116,7 @@ record ContentSet(List<Scenario> scenarios, List<Lesson> lessons, List<Fault> fa
             for (String file : lessonFiles) {
                 String twin = LessonReader.twin(file);
                 if (!lessonFiles.contains(twin) && file.endsWith(LessonReader.ENDING)) {
-                    add(file, Complaint.NO_TWIN, "twin", FileNames.base(twin, ""));
+                    add(file, 0, Complaint.NO_TWIN, "twin", FileNames.base(twin, ""));
                 }
                 LessonReader.Placed here = lessons.get(file);
                 LessonReader.Placed there = lessons.get(twin);
@@ -119,9 +127,9 @@ record ContentSet(List<Scenario> scenarios, List<Lesson> lessons, List<Fault> fa
             }
         }
 
-        private void add(String file, Complaint complaint, Object... values) {
+        private void add(String file, int line, Complaint complaint, Object... values) {
             Faults one = Faults.of(file);
-            one.add(0, complaint, values);
+            one.add(line, complaint, values);
             faults.addAll(one.list());
         }
     }

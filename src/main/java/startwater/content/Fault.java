@@ -7,7 +7,7 @@ import java.util.Map;
  * One broken rule in one place. The sentence is made when it is shown, in the reader's language.
  *
  * @param file the file as it was named to the reader
- * @param line line in the file, counted from 1; 0 where the file as a whole is meant
+ * @param line line in the file, counted from 1; also 1 where the file as a whole is meant
  * @param complaint what is wrong
  * @param values what fills the sentence's placeholders
  */
@@ -34,10 +34,9 @@ public record Fault(String file, int line, Complaint complaint, Map<String, Stri
         return Phrases.of(language).say(complaint.key(), values);
     }
 
-    /** One line: {@code file:line: R07 sentence}; without the line number where the whole file is meant. */
+    /** One line: {@code file:line: R07 sentence}. @param language {@code en} or {@code es} */
     public String line(String language) {
-        String where = line > 0 ? file + ":" + line : file;
-        return Shown.safe(where) + ": " + ruleId() + " " + sentence(language);
+        return Shown.safe(file) + ":" + line + ": " + ruleId() + " " + sentence(language);
     }
 
     @Override

@@ -11,21 +11,29 @@ public final class ScenarioReader {
 
     private ScenarioReader() {}
 
+    /** A drill with the line of its number, for the rule that needs all drills. */
+    record Placed(Scenario scenario, int numberLine) {}
+
     /** Reads a file; never throws for what stands in it. Faults name the path as given. */
     public static Parsed<Scenario> read(Path path) {
-        return parse(Loaded.of(path));
+        return bare(parse(Loaded.of(path)));
     }
 
     /** Reads the bytes of a file. @param file the path to name in faults; its last part must match the id */
     public static Parsed<Scenario> read(String file, byte[] bytes) {
-        return parse(Loaded.of(file, bytes));
+        return bare(parse(Loaded.of(file, bytes)));
     }
 
-    static Parsed<Scenario> parse(Loaded file) {
+    private static Parsed<Scenario> bare(Parsed<Placed> placed) {
+        Placed value = placed.value();
+        return value != null ? Parsed.of(value.scenario()) : new Parsed<>(null, placed.faults());
+    }
+
+    static Parsed<Placed> parse(Loaded file) {
         return parse(file.text(), FileNames.base(file.file(), ENDING), file.faults());
     }
 
-    private static Parsed<Scenario> parse(@Nullable String text, String name, Faults faults) {
+    private static Parsed<Placed> parse(@Nullable String text, String name, Faults faults) {
         Node tree = text == null ? null : YamlTree.of(text, faults);
         if (tree == null) {
             return Parsed.failed(faults);
@@ -35,6 +43,8 @@ public final class ScenarioReader {
         if (root != Fields.NONE) {
             ScenarioRules.check(root, name, faults);
         }
-        return faults.none() ? Parsed.of(ScenarioBinder.scenario(root)) : Parsed.failed(faults);
+        return faults.none()
+                ? Parsed.of(new Placed(ScenarioBinder.scenario(root), root.line("number")))
+                : Parsed.failed(faults);
     }
 }
