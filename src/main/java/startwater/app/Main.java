@@ -49,7 +49,9 @@ public final class Main {
 
     /** Why no window can be opened, as far as it can be told before trying; empty where it may work. */
     private static String noDisplay() {
-        boolean linux = System.getProperty("os.name", "").toLowerCase(java.util.Locale.ROOT).contains("linux");
+        boolean linux = System.getProperty("os.name", "")
+                .toLowerCase(java.util.Locale.ROOT)
+                .contains("linux");
         boolean forced = "Monocle".equals(System.getProperty("glass.platform"));
         String display = System.getenv("DISPLAY");
         String wayland = System.getenv("WAYLAND_DISPLAY");

@@ -19,8 +19,7 @@ public final class Window extends Application {
     @Override
     public void start(Stage stage) {
         Startwater.WindowWishes asked = wishes;
-        Language language =
-                asked == null || asked.language() == null ? Language.ofComputer() : asked.language();
+        Language language = asked == null || asked.language() == null ? Language.ofComputer() : asked.language();
         Shell shell = new Shell(language, AttemptFile.in(asked == null ? null : asked.data()));
         Scene scene = new Scene(shell, 1280, 800);
         shell.dress(scene);

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.application.Platform;
 import javafx.geometry.Insets;
-import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -516,16 +515,17 @@ public final class DrillScreen extends BorderPane {
         go.setText(texts.text("win.judging"));
         VisitRecord decided = model.run().now();
         boolean fishIn = model.facts().fishIn();
-        @SuppressWarnings("FutureReturnValueIgnored")
-        var judging = model.commit()
-                .whenComplete((verdict, fault) -> Platform.runLater(() -> {
-                    if (fault != null) {
-                        // Judging is pure; a fault here is ours. The run itself is safe and goes on.
-                        visit();
-                        return;
-                    }
-                    judged(verdict, decided, fishIn);
-                }));
+
+        var judging = model.commit();
+        navigator.committed(model.run());
+        var unused = judging.whenComplete((verdict, fault) -> Platform.runLater(() -> {
+            if (fault != null) {
+                // Judging is pure; a fault here is ours. The run itself is safe and goes on.
+                visit();
+                return;
+            }
+            judged(verdict, decided, fishIn);
+        }));
     }
 
     private void judged(Verdict verdict, VisitRecord decided, boolean fishIn) {
