@@ -6,10 +6,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import startwater.app.Gallery.Exhibit;
+import startwater.app.chart.CauseBars;
 import startwater.app.chart.FanChart;
+import startwater.app.chart.LevelBar;
 import startwater.app.chart.LogTrend;
 import startwater.app.chart.OptionBars;
+import startwater.app.chart.RangeBar;
 import startwater.app.chart.Tick;
+import startwater.app.chart.TimeLine;
 import startwater.app.chart.Tone;
 
 /** Charts for the gallery; all values are invented. */
@@ -26,7 +30,83 @@ final class GalleryCharts {
         all.put("options-own-best", new Exhibit(624, 250, () -> new OptionBars(options(0))));
         all.put("fan", new Exhibit(592, 256, () -> new FanChart(fan(true))));
         all.put("fan-low", new Exhibit(592, 256, () -> new FanChart(fan(false))));
+        all.put("causes", new Exhibit(320, 132, () -> new CauseBars(causes())));
+        all.put("range", new Exhibit(368, 76, () -> new RangeBar(range(6.6, 5))));
+        all.put("range-over", new Exhibit(368, 76, () -> new RangeBar(range(5.2, 7))));
+        all.put("level", new Exhibit(132, 14, () -> new LevelBar(new LevelBar.Data(0.81, 0.7, Tone.SAFE, "81"))));
+        all.put("timeline", new Exhibit(1232, 460, () -> new TimeLine(timeLine())));
         return all;
+    }
+
+    private static CauseBars.Data causes() {
+        return new CauseBars.Data(
+                "yours",
+                "best",
+                List.of(
+                        new CauseBars.Row("nitrite", 4.1, 0.1, "4.1", "0.1"),
+                        new CauseBars.Row("toxic ammonia", 0.9, 0.3, "0.9", "0.3"),
+                        new CauseBars.Row("low oxygen", 0.0, 0.0, "0.0", "0.0")),
+                new CauseBars.Row("all deaths", 5.0, 0.4, "5.0", "0.4"),
+                "Causes.");
+    }
+
+    private static RangeBar.Data range(double truth, double said) {
+        return new RangeBar.Data(
+                steps(), 5.6, 7.1, Tick.of(truth, "this tank 3.2"), Tick.of(said, "you said 2, sure"), "Range.");
+    }
+
+    private static TimeLine.Data timeLine() {
+        List<Tick> days = new ArrayList<>();
+        List<TimeLine.At> tan = new ArrayList<>();
+        List<TimeLine.At> no2 = new ArrayList<>();
+        for (double day = 0; day <= 28.001; day += 0.25) {
+            tan.add(new TimeLine.At(
+                    day, 5.6 * Math.exp(-Math.pow((day - 7) / 6.5, 2)) + 0.15 * Math.sin(2 * day) + 0.4));
+            no2.add(new TimeLine.At(day, 6.4 * Math.exp(-Math.pow((day - 15) / 6.0, 2)) + 0.1));
+        }
+        for (int day = 0; day <= 28; day += 2) {
+            days.add(new Tick(day, "day " + (day + 1), false));
+        }
+        double[] visits = {1, 4, 6, 9, 12, 15, 19, 24};
+        TimeLine.Word[] words = {
+            TimeLine.Word.SOUND, TimeLine.Word.SOUND, TimeLine.Word.COSTLY, TimeLine.Word.SOUND,
+            TimeLine.Word.DANGEROUS, TimeLine.Word.COSTLY, TimeLine.Word.SOUND, TimeLine.Word.SOUND
+        };
+        String[] marks = {"92", "88", "61", "84", "18", "55", "90", "97"};
+        List<TimeLine.Decision> decisions = new ArrayList<>();
+        List<TimeLine.At> tanWritten = new ArrayList<>();
+        List<TimeLine.At> no2Written = new ArrayList<>();
+        for (int i = 0; i < visits.length; i++) {
+            String word = words[i].name().toLowerCase(Locale.ROOT);
+            decisions.add(new TimeLine.Decision(visits[i], words[i], marks[i], word));
+            int at = (int) (4 * visits[i]);
+            tanWritten.add(new TimeLine.At(visits[i], Math.rint(2 * tan.get(at).value() + 0.4) / 2));
+            no2Written.add(new TimeLine.At(visits[i], Math.rint(2 * no2.get(at).value() - 0.4) / 2));
+        }
+        return new TimeLine.Data(
+                "Nitrite and ammonia, mg N/L: lines are the truth, marks what you wrote",
+                "Fish alive",
+                steps(),
+                days,
+                List.of(
+                        new TimeLine.Trace(List.of("ammonia"), LogTrend.Mark.SQUARE, Tone.QUIET, tan, tanWritten),
+                        new TimeLine.Trace(List.of("nitrite"), LogTrend.Mark.DOT, Tone.WATER, no2, no2Written)),
+                decisions,
+                List.of(
+                        stock("yours, 231", Tone.OWN, 240, 240, 239, 236, 232, 231, 231),
+                        stock("standing rules, 240", Tone.BEST, 240, 240, 240, 240, 240, 240, 240),
+                        stock("do nothing, 171", Tone.QUIET, 240, 238, 228, 204, 182, 171, 171)),
+                Locale.ENGLISH,
+                "The run.");
+    }
+
+    private static TimeLine.Stock stock(String label, Tone tone, double... alive) {
+        List<TimeLine.At> points = new ArrayList<>();
+        double[] days = {0, 8, 13, 15, 18, 22, 28};
+        for (int i = 0; i < alive.length; i++) {
+            points.add(new TimeLine.At(days[i], alive[i]));
+        }
+        return new TimeLine.Stock(label, tone, points);
     }
 
     private static List<Tick> steps() {

@@ -249,7 +249,7 @@ public final class FanChart extends Painted {
             anchors.add(harm);
         }
         double[] flat = anchors.stream().mapToDouble(Double::doubleValue).toArray();
-        Place place = placer.place(wide, LINE, flat.length == 0 ? new double[] {x.to() - wide, harm} : flat);
+        Place place = placer.placeAbove(wide, LINE, flat.length == 0 ? new double[] {x.to() - wide, harm} : flat);
         Box box = place.box();
         pen.text(data.harm().label(), box.x(), box.y() + 12.5, Pen.LABEL, true, pen.color(Token.DANGER));
     }

@@ -78,11 +78,20 @@ final class LabelPlacer {
 
     /** The best place for a label that may belong to any of the anchors; x and y in turn. Takes it. */
     Place place(double width, double height, double... anchors) {
+        return place(false, width, height, anchors);
+    }
+
+    /** The same, but only above the anchors. */
+    Place placeAbove(double width, double height, double... anchors) {
+        return place(true, width, height, anchors);
+    }
+
+    private Place place(boolean above, double width, double height, double... anchors) {
         Place best = null;
         double least = Double.MAX_VALUE;
         for (int a = 0; a + 1 < anchors.length; a += 2) {
             for (int r = 0; r < REACHES.length; r++) {
-                for (int d = 0; d < DIRECTIONS; d++) {
+                for (int d = above ? DIRECTIONS / 2 + 1 : 0; d < DIRECTIONS; d++) {
                     Place place = around(width, height, anchors[a], anchors[a + 1], REACHES[r], d);
                     double cost = cost(place, REACHES[r]) + 0.8 * a;
                     if (cost < least) {

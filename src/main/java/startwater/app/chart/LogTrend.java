@@ -124,6 +124,9 @@ public final class LogTrend extends Painted {
                 last = Math.max(last, point.day());
             }
         }
+        if (first == last) {
+            first -= 1;
+        }
         return first > last ? new Axis(0, 1, AXIS_LABELS, right) : new Axis(first, last, AXIS_LABELS + 14, right - 14);
     }
 
