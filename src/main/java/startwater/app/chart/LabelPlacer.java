@@ -92,7 +92,7 @@ final class LabelPlacer {
         for (int a = 0; a + 1 < anchors.length; a += 2) {
             for (int r = 0; r < REACHES.length; r++) {
                 for (int d = above ? DIRECTIONS / 2 + 1 : 0; d < DIRECTIONS; d++) {
-                    Place place = around(width, height, anchors[a], anchors[a + 1], REACHES[r], d);
+                    Place place = around(above, width, height, anchors[a], anchors[a + 1], REACHES[r], d);
                     double cost = cost(place, REACHES[r]) + 0.8 * a;
                     if (cost < least) {
                         least = cost;
@@ -110,13 +110,15 @@ final class LabelPlacer {
         return place;
     }
 
-    private static Place around(double width, double height, double ax, double ay, double reach, int direction) {
+    private static Place around(
+            boolean above, double width, double height, double ax, double ay, double reach, int direction) {
         double angle = 2 * Math.PI * direction / DIRECTIONS;
         double cos = Math.cos(angle);
         double sin = Math.sin(angle);
         double x = ax + reach * cos + (cos - 1) / 2 * width;
         double y = ay + reach * sin + (sin - 1) / 2 * height;
-        return new Place(new Box(x, y, width, height), ax, ay);
+        double held = above ? Math.min(y, ay - CLEARANCE - height) : y;
+        return new Place(new Box(x, held, width, height), ax, ay);
     }
 
     private double cost(Place place, double reach) {
