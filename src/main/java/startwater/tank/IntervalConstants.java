@@ -19,7 +19,7 @@ final class IntervalConstants {
     private static final double IONIC_STRENGTH_GRID = 5e-5;
 
     private static final double TEMPERATURE_GRID_C = 1.0 / 1024;
-    private static final int MASS_BITS_DROPPED = 42;
+    private static final int MASS_BITS_DROPPED = 40;
     private static final double LN_GAS_TRANSFER_THETA = StrictMath.log(1.024);
     /** Flow through the filter with the pump off, share of the normal. */
     private static final double FLOW_WITHOUT_PUMP = 0.02;

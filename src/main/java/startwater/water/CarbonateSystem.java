@@ -240,6 +240,15 @@ public final class CarbonateSystem {
         return share + co2PerLnH * charge / fall(h, dic, tan);
     }
 
+    /** Fall of CO2* with alkalinity at constant DIC (mmol per meq), 0 or more. */
+    public double co2PerAlkalinity(double h, double dic, double tan) {
+        double ratio = first * h;
+        double carbonate = first * second;
+        double perD = 1 / (h * h + ratio + carbonate);
+        double charge = (ratio + 2 * carbonate) * perD;
+        return dic * h * h * perD * charge / fall(h, dic, tan);
+    }
+
     /** How fast alkalinity falls with ln h at constant DIC, meq/L: always positive. */
     private double fall(double h, double dic, double tan) {
         double ratio = first * h;
