@@ -16,13 +16,14 @@ import startwater.quantity.OutOfRangeException;
 class AmmoniaLimitsTest {
     @Test
     void criteriaAgreeWithThePublishedTablesToTwoFigures() {
-        ReferenceTable table = ReferenceTable.read("ammonia-criteria-epa2013.csv");
+        ReferenceTable table = ReferenceTable.read("water/ammonia-criteria-epa2013.csv");
         MathContext twoFigures = new MathContext(2, RoundingMode.HALF_UP);
         for (ReferenceTable.Row row : table.rows()) {
             double computed = criterion(row.text("criterion"), row.number("ph"), row.number("temperature_c"));
-            assertThat(new BigDecimal(computed).round(twoFigures).doubleValue())
-                    .as("%s gives %s", row, computed)
-                    .isEqualTo(row.number("tan_mg_per_l"));
+            table.check(
+                    row.text("criterion") + ", " + row.text("temperature_c") + " °C, pH " + row.text("ph"),
+                    row.number("tan_mg_per_l"),
+                    new BigDecimal(computed).round(twoFigures).doubleValue());
         }
     }
 

@@ -14,12 +14,13 @@ import startwater.quantity.Units;
 class DoseTest {
     @Test
     void dosingFactorsAgreeWithTheFormulaMasses() {
-        ReferenceTable table = ReferenceTable.read("dosing-factors.csv");
+        ReferenceTable table = ReferenceTable.read("water/dosing-factors.csv");
         for (ReferenceTable.Row row : table.rows()) {
-            double factor = row.number("mg_per_mg");
-            assertThat(1 / mgRaisedPerMg(Dose.valueOf(row.text("compound")), row.text("raises")))
-                    .as("%s", row)
-                    .isCloseTo(factor, within(table.allowed(factor) + 0.0005));
+            table.check(
+                    row.text("compound") + " for " + row.text("raises"),
+                    row.number("mg_per_mg"),
+                    1 / mgRaisedPerMg(Dose.valueOf(row.text("compound")), row.text("raises")),
+                    0.0005);
         }
     }
 

@@ -14,23 +14,25 @@ import startwater.quantity.OutOfRangeException;
 class UnionisedAmmoniaTest {
     @Test
     void agreesWithThePrintedFractions() {
-        ReferenceTable table = ReferenceTable.read("unionised-ammonia-fa16.csv");
+        ReferenceTable table = ReferenceTable.read("water/unionised-ammonia-fa16.csv");
         for (ReferenceTable.Row row : table.rows()) {
-            assertThat(UnionisedAmmonia.fraction(row.number("ph"), row.number("temperature_c")))
-                    .as("%s", row)
-                    .isCloseTo(row.number("fraction"), within(table.allowed(row.number("fraction"))));
+            table.check(
+                    "pH " + row.text("ph") + " at " + row.text("temperature_c") + " °C",
+                    row.number("fraction"),
+                    UnionisedAmmonia.fraction(row.number("ph"), row.number("temperature_c")));
         }
     }
 
     @Test
     void agreesWithTrussell() {
-        ReferenceTable table = ReferenceTable.read("unionised-ammonia-trussell.csv");
+        ReferenceTable table = ReferenceTable.read("water/unionised-ammonia-trussell.csv");
         for (ReferenceTable.Row row : table.rows()) {
             for (int temperatureC : new int[] {10, 15, 20}) {
-                double percent = row.number(temperatureC + "C");
-                assertThat(100 * UnionisedAmmonia.fraction(row.number("ph"), temperatureC))
-                        .as("%s at %d °C", row, temperatureC)
-                        .isCloseTo(percent, within(table.allowed(percent) + 0.005));
+                table.check(
+                        "pH " + row.text("ph") + " at " + temperatureC + " °C",
+                        row.number(temperatureC + "C"),
+                        100 * UnionisedAmmonia.fraction(row.number("ph"), temperatureC),
+                        0.005);
             }
         }
     }
@@ -38,11 +40,12 @@ class UnionisedAmmoniaTest {
     /** Activities, which PHREEQC counts and Emerson's equation does not, take 3 to 5 % off. */
     @Test
     void liesWithinAFewPercentOfFullSpeciation() {
-        ReferenceTable table = ReferenceTable.read("unionised-ammonia-phreeqc.csv");
+        ReferenceTable table = ReferenceTable.read("water/unionised-ammonia-phreeqc.csv");
         for (ReferenceTable.Row row : table.rows()) {
-            assertThat(UnionisedAmmonia.fraction(row.number("ph"), row.number("temperature_c")))
-                    .as("%s", row)
-                    .isCloseTo(row.number("fraction"), within(table.allowed(row.number("fraction"))));
+            table.check(
+                    "pH " + row.text("ph") + " at " + row.text("temperature_c") + " °C",
+                    row.number("fraction"),
+                    UnionisedAmmonia.fraction(row.number("ph"), row.number("temperature_c")));
         }
     }
 
