@@ -48,15 +48,15 @@ class OxygenBehaviourTest {
 
     @Test
     void crowdedFishHaveMinutes() {
-        TestTank tank = running(22, 8);
+        TestTank tank = running(22, 6);
         double minutes = minutesUntil(tank, () -> tank.oxygen() < DEADLY_MG_PER_L);
-        assertThat(minutes).isBetween(8.0, 14.0);
+        assertThat(minutes).isBetween(9.0, 13.0);
         check("minutes_to_2_mg_per_l_at_22_kg_per_m3", minutes);
     }
 
     @Test
     void halfOfCrowdedFishAreDeadInAnHourAndAHalf() {
-        TestTank tank = running(22, 8);
+        TestTank tank = running(22, 6);
         double alive = tank.survival();
         double hours = minutesUntil(tank, () -> tank.survival() < alive / 2) / 60;
         assertThat(hours).isBetween(1.4, 1.8);
@@ -74,7 +74,7 @@ class OxygenBehaviourTest {
 
     @Test
     void airBackInTimeSavesThem() {
-        TestTank tank = running(22, 8);
+        TestTank tank = running(22, 6);
         double alive = tank.survival();
         minutesUntil(tank, () -> tank.oxygen() < DEADLY_MG_PER_L);
         tank.controls = tank.controls.withAir(true).withPump(true);
