@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import startwater.ReferenceTable;
 import startwater.quantity.Molar;
@@ -11,6 +12,7 @@ import startwater.quantity.OutOfRangeException;
 import startwater.quantity.Units;
 
 /** The carbonate system against published constants, published factors and the USGS code PHREEQC. */
+@Tag("outside")
 class CarbonateReferenceTest {
     private static final double AIR_420_PPM_ATM = 420e-6;
 

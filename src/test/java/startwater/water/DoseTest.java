@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import startwater.ReferenceTable;
 import startwater.quantity.Molar;
 import startwater.quantity.OutOfRangeException;
 import startwater.quantity.Units;
 
+@Tag("outside")
 class DoseTest {
     @Test
     void dosingFactorsAgreeWithTheFormulaMasses() {

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import startwater.ReferenceTable;
 import startwater.quantity.OutOfRangeException;
 
+@Tag("outside")
 class OxygenSaturationTest {
     /** Printed to one decimal there; from 6 to 7 °C it stands 0.05 to 0.06 over the equation. */
     private static final double COARSE_TABLE = 0.07;

@@ -3,12 +3,14 @@ package startwater.water;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import startwater.ReferenceTable;
 import startwater.quantity.Molar;
 import startwater.quantity.Units;
 
 /** What happens to a closed water when something is added, against the USGS code PHREEQC. */
+@Tag("outside")
 class WaterChangesReferenceTest {
     private static final double TEMPERATURE_C = 28;
     /** CO2 is ten to the power of pH: 0.04 in pH is 10 % in CO2. */
