@@ -127,9 +127,11 @@ public record Species(
         return feed.fractionAtBest(massG) * appetite.temperature(temperatureC);
     }
 
+    private static final double LN_1_07 = StrictMath.log(1.07);
+
     /** Oxygen uptake of resting, fasting fish, mg/kg/h: 500 W^-0.2 at 25 °C, 1.07 a degree. */
     public static double oxygenUptakeMgPerKgHour(double massG, double temperatureC) {
-        return 500 * StrictMath.pow(massG, -0.2) * StrictMath.pow(1.07, temperatureC - 25);
+        return 500 * StrictMath.exp(-0.2 * StrictMath.log(massG) + LN_1_07 * (temperatureC - 25));
     }
 
     /** The species with this id. @throws IllegalArgumentException naming the ids there are */
