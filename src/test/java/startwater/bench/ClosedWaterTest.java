@@ -30,7 +30,7 @@ class ClosedWaterTest {
     /** The USGS code PHREEQC 3 on the same changes. */
     @Test
     void endsWherePhreeqcSays() {
-        ReferenceTable table = ReferenceTable.read("water-changes-phreeqc.csv");
+        ReferenceTable table = ReferenceTable.read("water/water-changes-phreeqc.csv");
         int tried = 0;
         for (ReferenceTable.Row row : table.rows()) {
             Change change = CHANGES.get(row.text("change"));
