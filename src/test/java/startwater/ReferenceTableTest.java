@@ -21,9 +21,9 @@ class ReferenceTableTest {
     void everyTableHasItsSourceAndTolerance() throws IOException, URISyntaxException {
         Path folder = Path.of(Objects.requireNonNull(ReferenceTableTest.class.getResource("/reference"))
                 .toURI());
-        try (Stream<Path> files = Files.list(folder)) {
-            List<String> names = files.map(file -> file.getFileName().toString())
-                    .filter(name -> name.endsWith(".csv"))
+        try (Stream<Path> files = Files.walk(folder)) {
+            List<String> names = files.filter(file -> file.toString().endsWith(".csv"))
+                    .map(file -> folder.relativize(file).toString().replace('\\', '/'))
                     .toList();
             assertThat(names).hasSizeGreaterThan(10);
             names.forEach(ReferenceTable::read);
@@ -37,6 +37,18 @@ class ReferenceTableTest {
             assertThat(row.number("x")).isEqualTo(1);
             assertThat(table.allowed(row.number("y"))).isEqualTo(2);
         });
+    }
+
+    @Test
+    void lettingAValueBesideItsToleranceIsAFailure() {
+        ReferenceTable table = ReferenceTable.parse("t", SOURCE + TOLERANCE + BODY);
+        table.check("inside", 4, 5.9);
+        table.check("inside with half a digit", 4, 6.4, 0.5);
+        table.checkBetween("inside a range", 3, 5, 5);
+        assertThatThrownBy(() -> table.check("outside", 4, 6.1)).isInstanceOf(AssertionError.class);
+        assertThatThrownBy(() -> table.check("nothing", 4, Double.NaN)).isInstanceOf(AssertionError.class);
+        assertThatThrownBy(() -> table.checkBetween("outside a range", 3, 5, 5.1))
+                .isInstanceOf(AssertionError.class);
     }
 
     @Test

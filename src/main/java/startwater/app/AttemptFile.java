@@ -1,6 +1,7 @@
 package startwater.app;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -169,7 +170,11 @@ public final class AttemptFile {
             Files.createDirectories(folder);
             Path fresh = folder.resolve(name + ".new");
             Files.writeString(fresh, text);
-            Files.move(fresh, folder.resolve(name), StandardCopyOption.REPLACE_EXISTING);
+            try (FileChannel channel = FileChannel.open(fresh, StandardOpenOption.WRITE)) {
+                channel.force(true);
+            }
+            Files.move(
+                    fresh, folder.resolve(name), StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException e) {
             failed = true;
         }

@@ -31,9 +31,10 @@ public final class Main {
         PrintStream console = System.err;
         if (reason.isEmpty()) {
             try {
-                // The toolkit prints its own remarks on a display that fails; ours is one sentence.
+                // The toolkit prints its own remarks on a display that fails; ours is one sentence. Once the window is
+                // there, what is said is said again.
                 System.setErr(new PrintStream(java.io.OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8));
-                Window.wishes(wishes);
+                Window.prepare(wishes, () -> System.setErr(console));
                 Application.launch(Window.class);
                 return 0;
             } catch (RuntimeException | LinkageError failed) {

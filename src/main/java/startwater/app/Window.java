@@ -1,5 +1,6 @@
 package startwater.app;
 
+import java.nio.file.Path;
 import javafx.application.Application;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
@@ -10,23 +11,40 @@ import startwater.text.Language;
 
 /** The window. */
 public final class Window extends Application {
-    private static Startwater.@Nullable WindowWishes wishes;
+    private static Startwater.WindowWishes wishes = new Startwater.WindowWishes(null, null);
+    private static Runnable opened = () -> {};
 
-    static void wishes(Startwater.WindowWishes asked) {
+    private @Nullable Shell shell;
+
+    /** How it is to open, and whom to tell once it does: the toolkit makes this object itself. */
+    static void prepare(Startwater.WindowWishes asked, Runnable whenOpen) {
         wishes = asked;
+        opened = whenOpen;
     }
 
     @Override
     public void start(Stage stage) {
-        Startwater.WindowWishes asked = wishes;
-        Language language = asked == null || asked.language() == null ? Language.ofComputer() : asked.language();
-        Shell shell = new Shell(language, AttemptFile.in(asked == null ? null : asked.data()));
-        Scene scene = new Scene(shell, 1280, 800);
-        shell.dress(scene);
+        Path folder = wishes.data();
+        AttemptFile data = AttemptFile.in(folder);
+        Language language = wishes.language() != null
+                ? wishes.language()
+                : data.settings().map(s -> Language.of(s.language())).orElseGet(Language::ofComputer);
+        Shell frame = new Shell(language, data);
+        shell = frame;
+        Scene scene = new Scene(frame, 1280, 800);
+        frame.dress(scene);
         stage.setTitle("Startwater");
         stage.setScene(scene);
         stage.setMinWidth(900);
         stage.setMinHeight(640);
         stage.show();
+        opened.run();
+    }
+
+    @Override
+    public void stop() {
+        if (shell != null) {
+            shell.close();
+        }
     }
 }

@@ -49,8 +49,8 @@ public final class ClosedWater {
         }
     }
 
-    /** A state of the water: the system at its ionic strength, h in mol/L, DIC in mmol/L. */
-    private record Settled(CarbonateSystem system, double h, double dic) {}
+    /** A state of the water: the system at its ionic strength, h in mol/L. */
+    private record Settled(CarbonateSystem system, double h) {}
 
     /**
      * Alkalinity, pH and CO2 after the change.
@@ -72,42 +72,39 @@ public final class ClosedWater {
                 change.nitrifiedMgNPerL(),
                 change.carbonDioxideMgPerL());
         double alkBefore = Units.meqFromCaco3(alkalinityMgPerL);
-        double dicBefore = dicBefore(temperatureC, alkBefore, ph, inputs);
         double alk = alkBefore + change.alkalinityMeqPerL();
+        double dicBefore = dicBefore(temperatureC, alkBefore, ph, inputs);
         double dic = dicBefore + change.carbonMmolPerL();
         if (dic < 0) {
+            double heldMmol = dic - change.carbonDioxideMgPerL() / Molar.CO2;
             throw new RefusedInputException(
                     "carbon-dioxide",
                     RefusedInputException.Reason.MORE_THAN_IT_HOLDS,
                     inputs.get(6),
-                    new Measure("held", (dic - change.carbonDioxideMgPerL() / Molar.CO2) * Molar.CO2, Unit.MG_PER_L));
+                    new Measure("held", heldMmol * Molar.CO2, Unit.MG_PER_L));
         }
         // The acid of nitrification takes bicarbonate and leaves its own anion, so only the bases add ions.
         double ions = alkBefore + change.baseMeqPerL();
-        Settled end;
-        double hAired;
+        List<Measure> steps = List.of(
+                new Measure("rise", Units.caco3FromMeq(change.alkalinityMeqPerL()), Unit.MG_CACO3_PER_L),
+                new Measure("dic_before", dicBefore, Unit.MMOL_PER_L),
+                new Measure("dic_added", change.carbonMmolPerL(), Unit.MMOL_PER_L),
+                new Measure("dic", dic, Unit.MMOL_PER_L));
+        return new Sum(kind, inputs, values(temperatureC, ions, alk, dic), steps, kind.working(), List.of(kind.note()));
+    }
+
+    private static List<Measure> values(double temperatureC, double ions, double alk, double dic) {
         try {
-            end = settle(temperatureC, ions, alk, dic);
-            hAired = end.system().solveHAtCo2(alk, end.system().co2InBalanceWith(ROOM_AIR_ATM), 0);
+            Settled end = settle(temperatureC, ions, alk, dic);
+            double hAired = end.system().solveHAtCo2(alk, end.system().co2InBalanceWith(ROOM_AIR_ATM), 0);
+            return List.of(
+                    new Measure("ph", -StrictMath.log10(end.h()), Unit.PH),
+                    new Measure("alkalinity", Units.caco3FromMeq(alk), Unit.MG_CACO3_PER_L),
+                    new Measure("co2", Molar.CO2 * end.system().co2(end.h(), dic), Unit.MG_PER_L),
+                    new Measure("ph_aired", -StrictMath.log10(hAired), Unit.PH));
         } catch (OutOfRangeException e) {
             throw new RefusedInputException("alkalinity", RefusedInputException.Reason.ENDS_BEYOND_PH);
         }
-        double phAfter = -StrictMath.log10(end.h());
-        return new Sum(
-                kind,
-                inputs,
-                List.of(
-                        new Measure("ph", phAfter, Unit.PH),
-                        new Measure("alkalinity", Units.caco3FromMeq(alk), Unit.MG_CACO3_PER_L),
-                        new Measure("co2", Molar.CO2 * end.system().co2(end.h(), dic), Unit.MG_PER_L),
-                        new Measure("ph_aired", -StrictMath.log10(hAired), Unit.PH)),
-                List.of(
-                        new Measure("rise", Units.caco3FromMeq(change.alkalinityMeqPerL()), Unit.MG_CACO3_PER_L),
-                        new Measure("dic_before", dicBefore, Unit.MMOL_PER_L),
-                        new Measure("dic_added", change.carbonMmolPerL(), Unit.MMOL_PER_L),
-                        new Measure("dic", dic, Unit.MMOL_PER_L)),
-                kind.working(),
-                List.of(kind.note()));
     }
 
     private static double dicBefore(double temperatureC, double alk, double ph, List<Measure> inputs) {
@@ -134,6 +131,6 @@ public final class ClosedWater {
             system = CarbonateSystem.at(temperatureC, (ions + system.co3(h, dic)) / 1000);
             h = system.solveH(alk, dic, 0, h);
         }
-        return new Settled(system, h, dic);
+        return new Settled(system, h);
     }
 }

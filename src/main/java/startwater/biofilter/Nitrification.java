@@ -28,12 +28,17 @@ public final class Nitrification {
     public static final double THETA_AOB = 1.09;
 
     public static final double THETA_NOB = 1.06;
+    /** Natural logarithms of the temperature factors, from which a rate at T takes one exponential. */
+    public static final double LN_THETA_AOB = StrictMath.log(THETA_AOB);
+
+    public static final double LN_THETA_NOB = StrictMath.log(THETA_NOB);
     /** Growth at 20 °C without limitation, per day; both groups. */
     public static final double GROWTH_PER_DAY = 0.50;
     /** Decay at 20 °C, per day (published 0.07-0.3 gross; net of what the limiting terms already take). */
     public static final double DECAY_PER_DAY = 0.06;
 
     public static final double THETA_DECAY = 1.05;
+    public static final double LN_THETA_DECAY = StrictMath.log(THETA_DECAY);
 
     /** Largest areal rate, mg N/m2/d, published at 25-28 °C (0.22-1.08 g/m2/d on plastic media with tilapia). */
     public static final double AREAL_LIMIT_MG_PER_M2_DAY = 750;
@@ -51,6 +56,7 @@ public final class Nitrification {
     public static final double MINERALISATION_PER_DAY = 0.20;
 
     public static final double THETA_MINERALISATION = 1.07;
+    public static final double LN_THETA_MINERALISATION = StrictMath.log(THETA_MINERALISATION);
     public static final double MINERALISATION_OXYGEN_HALF_MG_PER_L = 0.2;
     public static final double OXYGEN_PER_MINERALISED_N = 15;
 
@@ -86,6 +92,8 @@ public final class Nitrification {
      * {@code theta}.
      */
     public static double capacityMgPerDay(double mediaAreaM2, double theta) {
-        return mediaAreaM2 * AREAL_LIMIT_MG_PER_M2_DAY / StrictMath.pow(theta, AREAL_LIMIT_TEMPERATURE_C - 20);
+        return mediaAreaM2
+                * AREAL_LIMIT_MG_PER_M2_DAY
+                / StrictMath.exp(StrictMath.log(theta) * (AREAL_LIMIT_TEMPERATURE_C - 20));
     }
 }

@@ -1,5 +1,6 @@
 package startwater.content;
 
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.api.LoadSettings;
@@ -29,6 +30,7 @@ final class YamlTree {
     static @Nullable Node of(String text, Faults faults) {
         LoadSettings settings = LoadSettings.builder()
                 .setUseMarks(true)
+                .setAllowNonScalarKeys(true)
                 .setCodePointLimit(SourceText.MOST_BYTES)
                 .build();
         try {
@@ -109,12 +111,27 @@ final class YamlTree {
         } else if (problem.contains("\\t") || indentedByTab(text, line)) {
             faults.add(line, Complaint.TAB);
         } else if (problem.contains("mapping values are not allowed")) {
-            faults.add(line, Complaint.COLON_IN_TEXT);
+            noteColon(e.getProblemMark().map(Mark::getColumn).orElse(0), text, line, faults);
         } else if (problem.contains("could not find expected ':'")) {
             faults.add(start, Complaint.MISSING_COLON);
         } else {
             faults.add(line, Complaint.NOT_YAML);
         }
+    }
+
+    /** A second colon on a line stands inside a text; a first one that fits nowhere follows a line without any. */
+    private static void noteColon(int column, String text, int line, Faults faults) {
+        List<String> lines = text.lines().limit(line).toList();
+        String here = lines.get(line - 1);
+        if (here.substring(0, Math.min(column, here.length())).contains(": ")) {
+            faults.add(line, Complaint.COLON_IN_TEXT);
+            return;
+        }
+        int above = line - 1;
+        while (above > 1 && lines.get(above - 1).isBlank()) {
+            above--;
+        }
+        faults.add(Math.max(1, above), Complaint.MISSING_COLON);
     }
 
     private static boolean indentedByTab(String text, int line) {

@@ -16,6 +16,9 @@ import java.util.List;
  * @param appetite how appetite falls
  * @param feed the feed table
  * @param guidance levels from which stress counts
+ * @param ammoniaSizeExponent ammonia thresholds grow with this power of body mass
+ * @param criticalOxygenMgPerL oxygen under which fish with sound blood run short, mg/L
+ * @param respiration uptake of resting, fasting fish
  */
 public record Species(
         String id,
@@ -27,7 +30,10 @@ public record Species(
         double warmLimitC,
         Appetite appetite,
         FeedTable feed,
-        Guidance guidance) {
+        Guidance guidance,
+        double ammoniaSizeExponent,
+        double criticalOxygenMgPerL,
+        Respiration respiration) {
     /** Body mass at which the ammonia thresholds of the file hold, g. */
     public static final double AMMONIA_REFERENCE_MASS_G = 12;
     /** Nitrogen in the live body, mg N per g (16 % protein, 16 % of it N). */
@@ -63,6 +69,23 @@ public record Species(
             double chlorineMgPerL,
             double carbonDioxideMgPerL) {}
 
+    /**
+     * Oxygen uptake of resting, fasting fish: uptake of a fish of one gram at 25 °C, times mass to minus the exponent,
+     * times theta for each degree over 25.
+     *
+     * @param uptakeOfOneGramMgPerKgHour mg/kg/h at 25 °C
+     * @param massExponent of mass in g
+     * @param theta a degree
+     */
+    public record Respiration(double uptakeOfOneGramMgPerKgHour, double massExponent, double theta) {
+        /** mg/kg/h. @param massG g, @param temperatureC °C */
+        public double mgPerKgHour(double massG, double temperatureC) {
+            return uptakeOfOneGramMgPerKgHour
+                    * StrictMath.pow(massG, -massExponent)
+                    * StrictMath.pow(theta, temperatureC - 25);
+        }
+    }
+
     public Species {
         curves = List.copyOf(curves);
         if (curves.size() != Stressor.COUNT) {
@@ -73,6 +96,11 @@ public record Species(
 
     public SurvivalCurve curve(Stressor stressor) {
         return curves.get(stressor.ordinal());
+    }
+
+    /** The factor on the ammonia thresholds for fish of this mass, g. */
+    public double ammoniaThresholdFactor(double massG) {
+        return StrictMath.pow(massG / AMMONIA_REFERENCE_MASS_G, ammoniaSizeExponent);
     }
 
     /** The factor on the ammonia thresholds for fish of this mass (bigger fish bear more), mass in g. */
@@ -99,9 +127,11 @@ public record Species(
         return feed.fractionAtBest(massG) * appetite.temperature(temperatureC);
     }
 
+    private static final double LN_1_07 = StrictMath.log(1.07);
+
     /** Oxygen uptake of resting, fasting fish, mg/kg/h: 500 W^-0.2 at 25 °C, 1.07 a degree. */
     public static double oxygenUptakeMgPerKgHour(double massG, double temperatureC) {
-        return 500 * StrictMath.pow(massG, -0.2) * StrictMath.pow(1.07, temperatureC - 25);
+        return 500 * StrictMath.exp(-0.2 * StrictMath.log(massG) + LN_1_07 * (temperatureC - 25));
     }
 
     /** The species with this id. @throws IllegalArgumentException naming the ids there are */

@@ -13,7 +13,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** Reads the species files, once. They ship with the program, so a fault in one is a fault of the build. */
 final class SpeciesFiles {
-    private static final List<String> IDS = List.of("nile-tilapia", "channel-catfish");
+    private static final List<String> IDS = List.of("nile-tilapia", "channel-catfish", "rainbow-trout", "common-carp");
     private static final Map<String, Species> ALL = readAll();
 
     private SpeciesFiles() {}
@@ -66,7 +66,13 @@ final class SpeciesFiles {
                             number("guidance.nitriteMgPerL"),
                             number("guidance.oxygenMgPerL"),
                             number("guidance.chlorineMgPerL"),
-                            number("guidance.carbonDioxideMgPerL")));
+                            number("guidance.carbonDioxideMgPerL")),
+                    number("survival.ammonia.sizeExponent"),
+                    number("oxygen.criticalMgPerL"),
+                    new Species.Respiration(
+                            number("respiration.uptakeOfOneGramMgPerKgHour"),
+                            number("respiration.massExponent"),
+                            number("respiration.theta")));
         }
 
         private SurvivalCurve curve(String path) {

@@ -2,56 +2,84 @@ package startwater.tank;
 
 import static startwater.tank.TankLayout.*;
 
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import startwater.fish.Species;
-import startwater.fish.Stressor;
 import startwater.quantity.Molar;
 import startwater.water.CarbonateSystem;
 
 /**
- * The production stepper: an exponential midpoint rule with two evaluations a step. Each quantity is written y' = P - L y
- * and advanced by y phi(L dt) + P dt psi(L dt) with rational phi and psi, so nothing turns negative. Nitrogen is handed
- * on by difference - what ammonia loses to oxidation is what nitrite gains - so nitrogen and alkalinity close to
- * rounding. Hazards are integrated by Simpson's rule. One object per thread.
+ * The production stepper: an exponential rule that predicts the end of a step from the rates of its start, takes the
+ * rates there and corrects. Every quantity is written y' = P(t) - L(t) y and solved in closed form with P and L on straight
+ * lines, see {@link Relaxation}; excretion and damage are solved exactly. Nitrogen is handed on by difference - what
+ * ammonia loses to oxidation is what nitrite gains - so nitrogen and alkalinity close to rounding. What the correction
+ * moves sets the length of the step; it follows from the state alone. One object per thread.
  */
 public final class FastStepper implements Stepper {
     private static final double MINUTE = 1.0 / 1440;
-    private static final double STEP = 30 * MINUTE;
-    private static final double SHORT_STEP = 5 * MINUTE;
-    private static final double SHORTEST_STEP = MINUTE;
+    private static final double FIRST_STEP = 40 * MINUTE;
+    private static final double LONGEST_STEP = 180 * MINUTE;
+    private static final double SHORTEST_STEP = MINUTE / 4;
     /** Below this oxygen, mg/L, minutes matter. */
     private static final double SCARCE_OXYGEN = 2.5;
 
-    private static final double TRACE_OF_DAMAGE = 1e-3;
+    private static final double STEP_WHEN_SCARCE = 2 * MINUTE;
+    /** How much longer or shorter the next step may be, and what is held back. */
+    private static final double MOST_GROWTH = 3;
+
+    private static final double LEAST_GROWTH = 0.2;
+    private static final double SAFETY = 0.9;
+    /** Corrections, in tolerances, beyond which a step is tried again, and beyond which rates are taken anew at its end. */
+    private static final double REJECTED = 2.5;
+
+    private static final double RENEWED = 0.5;
+    /** What a correction may move of each quantity above its floor, and of the hazard. */
+    private static final double NITROGEN_TOLERANCE = 0.001;
+
+    private static final double OXYGEN_TOLERANCE = 0.005;
+    private static final double OXYGEN_TOLERANCE_WHEN_SCARCE = 0.00125;
+    private static final double CARBON_TOLERANCE = 0.02;
+    private static final double H_TOLERANCE = 0.04;
+    private static final double HAZARD_TOLERANCE = 2e-5;
+    private static final double NITROGEN_FLOOR = 0.1;
+    private static final double OXYGEN_FLOOR = 1;
+    private static final double CARBON_FLOOR = 0.2;
+
     private static final double LONGEST_INTERVAL = 0.125;
     private static final double LONGEST_WHEN_WARMING = 0.0625;
     private static final double MOVING_C = 0.5;
-    private static final double MG_N_PER_MEQ = Molar.N;
+    /** Beyond this share of h the first warm step towards it is followed by a second. */
+    private static final double FAR_IN_H = 0.05;
 
-    private final Kinetics rates = new Kinetics();
-    private double[] mid = new double[0];
-    private double[] hazardStart = new double[0];
-    private double[] hazardMid = new double[0];
+    private Kinetics before = new Kinetics();
+    private Kinetics after = new Kinetics();
+    private final Casualties casualties = new Casualties();
+    private double[] now = new double[0];
+    private double[] guess = now;
+    private double[] next = now;
     private @Nullable IntervalConstants constants;
     private @Nullable TankParameters lastParameters;
+    // What the gut passes on over a step, mg N.
+    private double excreted;
+    private double gutSlope;
 
     @Override
     public void advance(double[] y, TankParameters p, Controls c, double days) {
         ready(y, p);
         ChlorineReactions.combine(y);
+        System.arraycopy(y, 0, now, 0, y.length);
         double left = days;
         while (left > 1e-12) {
-            double span = Math.min(left, longestInterval(y, c));
-            double temperature = y[TEMPERATURE];
+            double span = Math.min(left, longestInterval(now, c));
+            double temperature = now[TEMPERATURE];
             double fall = StrictMath.exp(-p.temperatureRatePerDay() * span);
             double end = c.setPointC() + (temperature - c.setPointC()) * fall;
-            IntervalConstants k = IntervalConstants.of(p, c, y, (temperature + end) / 2, constants);
+            IntervalConstants k = IntervalConstants.of(p, c, now, (temperature + end) / 2, constants);
             constants = k;
-            interval(y, p, c, k, span, temperature, end);
-            y[TEMPERATURE] = end;
+            interval(p, c, k, span, end);
+            now[TEMPERATURE] = end;
             left -= span;
         }
+        System.arraycopy(now, 0, y, 0, y.length);
         if (!c.pump()) {
             y[STAGNANT_HOURS] += 24 * days;
         }
@@ -64,10 +92,10 @@ public final class FastStepper implements Stepper {
             lastParameters = p;
             constants = null;
         }
-        if (mid.length != y.length) {
-            mid = new double[y.length];
-            hazardStart = new double[p.strata() * Stressor.COUNT];
-            hazardMid = new double[p.strata() * Stressor.COUNT];
+        if (now.length != y.length) {
+            now = new double[y.length];
+            guess = new double[y.length];
+            next = new double[y.length];
         }
     }
 
@@ -75,213 +103,208 @@ public final class FastStepper implements Stepper {
         return Math.abs(c.setPointC() - y[TEMPERATURE]) > MOVING_C ? LONGEST_WHEN_WARMING : LONGEST_INTERVAL;
     }
 
-    private void interval(
-            double[] y, TankParameters p, Controls c, IntervalConstants k, double span, double startC, double endC) {
+    private void interval(TankParameters p, Controls c, IntervalConstants k, double span, double endC) {
+        double startC = now[TEMPERATURE];
+        Species species = p.species();
+        if (species != null) {
+            casualties.prepare(p, species, k.ammoniaScale);
+        }
+        before.rates(now, p, k, now[H_ION]);
         double done = 0;
+        double longest = FIRST_STEP;
         while (span - done > 1e-12) {
-            double longest = longestStep(y, c);
+            if (now[OXYGEN] < SCARCE_OXYGEN && now[STOCKED] > 0) {
+                longest = Math.min(longest, STEP_WHEN_SCARCE);
+            }
             double remaining = span - done;
             double dt = remaining / Math.ceil(remaining / longest - 1e-9);
-            step(y, p, c, k, dt);
-            done += dt;
-            y[TEMPERATURE] = startC + (endC - startC) * (done / span);
-        }
-    }
-
-    private static double longestStep(double[] y, Controls c) {
-        if (y[STOCKED] > 0 && y[OXYGEN] < SCARCE_OXYGEN) {
-            return SHORTEST_STEP;
-        }
-        boolean pressed = !c.air() || y[DAMAGE + Stressor.LOW_OXYGEN.ordinal()] > TRACE_OF_DAMAGE;
-        return pressed ? SHORT_STEP : STEP;
-    }
-
-    private void step(double[] y, TankParameters p, Controls c, IntervalConstants k, double dt) {
-        CarbonateSystem water = k.carbonate;
-        double h = y[H_ION];
-        rates.evaluate(y, p, k, h);
-        keepHazards(hazardStart, y);
-        halfStep(y, p, c, k, dt / 2);
-        double hMid = water.newtonStep(mid[ALKALINITY], mid[DIC], mid[TAN], h);
-        rates.evaluate(mid, p, k, hMid);
-        keepHazards(hazardMid, y);
-        wholeStep(y, p, c, k, dt);
-        y[H_ION] = water.newtonStep(y[ALKALINITY], y[DIC], y[TAN], hMid * hMid / h);
-        if (y[STOCKED] > 0) {
-            survive(y, p, k, dt);
-        }
-    }
-
-    /** The state half a step on, with the rates of its start; good enough to take the rates of the middle from. */
-    private void halfStep(double[] y, TankParameters p, Controls c, IntervalConstants k, double dt) {
-        double q = c.exchangePerDay();
-        SourceWater in = c.exchangeSource();
-        System.arraycopy(y, 0, mid, 0, y.length);
-        double gut = Kinetics.GUT_RATE_PER_DAY + rates.hazard;
-        mid[GUT_1] = relax(y[GUT_1], 0, gut, dt);
-        mid[GUT_2] = relax(y[GUT_2], Kinetics.GUT_RATE_PER_DAY * y[GUT_1], gut, dt);
-        mid[ORGANIC_N] = relax(y[ORGANIC_N], 0, rates.mineralisationLoss + q, dt);
-        mid[FREE_CHLORINE] = relax(y[FREE_CHLORINE], 0, ChlorineReactions.FREE_DECAY_PER_DAY + q, dt);
-        mid[COMBINED_CHLORINE] = relax(y[COMBINED_CHLORINE], 0, ChlorineReactions.COMBINED_DECAY_PER_DAY + q, dt);
-        double mineralised = rates.mineralisationLoss * y[ORGANIC_N];
-        double freed = ChlorineReactions.COMBINED_DECAY_PER_DAY
-                * y[COMBINED_CHLORINE]
-                * ChlorineReactions.NITROGEN_PER_COMBINED;
-        double madeAmmonia = rates.gutExcretion + rates.fastingExcretion + mineralised;
-        double oxidised = rates.ammoniaLoss * y[TAN];
-        mid[TAN] =
-                relax(y[TAN], madeAmmonia + freed + (in == null ? 0 : q * in.tanMgPerL()), rates.ammoniaLoss + q, dt);
-        mid[NITRITE] = relax(y[NITRITE], oxidised, rates.nitriteLoss + q, dt);
-        mid[ALKALINITY] = y[ALKALINITY]
-                + dt
-                        * ((madeAmmonia - 2 * oxidised) / MG_N_PER_MEQ
-                                + (in == null ? 0 : q * (in.alkalinityMeqPerL() - y[ALKALINITY])));
-        mid[DIC] = carbon(y[DIC], y[DIC], c, k, dt);
-        mid[OXYGEN] = oxygen(y[OXYGEN], c, k, dt);
-        mid[AOB] = relax(y[AOB], rates.aobGain * y[AOB], rates.aobLoss, dt);
-        mid[NOB] = relax(y[NOB], rates.nobGain * y[NOB], rates.nobLoss, dt);
-        damages(y, mid, p, dt);
-    }
-
-    private double carbon(double dic, double dicOfRates, Controls c, IntervalConstants k, double dt) {
-        double q = c.exchangePerDay();
-        double gas = k.kLaCo2PerDay * rates.co2PerDic;
-        double made = rates.respirationDic
-                + k.kLaCo2PerDay * (k.co2InBalance - rates.carbonDioxide + rates.co2PerDic * dicOfRates)
-                + (c.exchangeSource() == null ? 0 : q * c.exchangeSource().dicMmolPerL());
-        return relax(dic, made, gas + q, dt);
-    }
-
-    private double oxygen(double oxygen, Controls c, IntervalConstants k, double dt) {
-        double q = c.exchangePerDay();
-        double brought = c.exchangeSource() == null ? 0 : q * c.exchangeSource().oxygenMgPerL();
-        return relax(oxygen, k.kLaPerDay * k.oxygenSaturation + brought, k.kLaPerDay + rates.oxygenLoss + q, dt);
-    }
-
-    private void damages(double[] from, double[] to, TankParameters p, double dt) {
-        Species species = p.species();
-        if (species == null || !(from[STOCKED] > 0)) {
-            return;
-        }
-        for (int i = 0; i < Stressor.COUNT; i++) {
-            double exposure = rates.exposure[i];
-            double damage = from[DAMAGE + i];
-            if (exposure != 0 || damage != 0) {
-                double kd = species.curves().get(i).killRatePerDay();
-                to[DAMAGE + i] = relax(damage, kd * exposure, kd, dt);
+            double error = step(p, c, k, dt);
+            double growth = SAFETY / StrictMath.sqrt(Math.max(error, 1e-6));
+            longest = Math.min(LONGEST_STEP, dt * Math.min(MOST_GROWTH, Math.max(LEAST_GROWTH, growth)));
+            longest = Math.max(SHORTEST_STEP, longest);
+            if (!(error > REJECTED && dt > SHORTEST_STEP)) {
+                done += dt;
+                next[TEMPERATURE] = startC + (endC - startC) * (done / span);
+                accept(p, k, error);
             }
         }
     }
 
-    /** The whole step with the rates of its middle; nitrogen is handed on by difference. */
-    private void wholeStep(double[] y, TankParameters p, Controls c, IntervalConstants k, double dt) {
+    /** Takes the step; its last rates serve the next one, unless the correction has moved too far from them. */
+    private void accept(TankParameters p, IntervalConstants k, double error) {
+        double[] old = now;
+        now = next;
+        next = old;
+        if (error > RENEWED) {
+            before.rates(now, p, k, now[H_ION]);
+        } else {
+            Kinetics start = before;
+            before = after;
+            after = start;
+        }
+    }
+
+    /** One step from {@code now} to {@code next}. @return how far the correction moved, in tolerances */
+    private double step(TankParameters p, Controls c, IntervalConstants k, double dt) {
+        System.arraycopy(now, 0, guess, 0, now.length);
+        System.arraycopy(now, 0, next, 0, now.length);
+        boolean stocked = now[STOCKED] > 0;
+        double gutLeft = StrictMath.exp(-Kinetics.GUT_RATE_PER_DAY * dt);
+        fish(guess, p, before, gutLeft, stocked ? casualties.guess(now, guess, before.exposure, dt) : 1, dt);
+        water(now, guess, p, c, k, before, dt);
+        double h = settled(k.carbonate, guess, now[H_ION]);
+        guess[H_ION] = h;
+        after.rates(guess, p, k, h);
+        double living = stocked ? casualties.step(now, next, before.exposure, after.exposure, dt) : 1;
+        fish(next, p, after, gutLeft, living, dt);
+        water(guess, next, p, c, k, after, dt);
+        next[H_ION] = k.carbonate.newtonStep(next[ALKALINITY], next[DIC], next[TAN], h);
+        next[STRESS] += dt * (before.stress + after.stress) / 2;
+        next[DELAY] += dt * (before.delay + after.delay) / 2;
+        next[VOLUMES] += c.exchangePerDay() * dt;
+        double doubt = stocked ? casualties.doubt(guess, before.exposure, after.exposure, dt) : 0;
+        return Math.max(doubt / HAZARD_TOLERANCE, correction());
+    }
+
+    private static double settled(CarbonateSystem carbonate, double[] y, double warm) {
+        double h = carbonate.newtonStep(y[ALKALINITY], y[DIC], y[TAN], warm);
+        return Math.abs(h - warm) > FAR_IN_H * h ? carbonate.newtonStep(y[ALKALINITY], y[DIC], y[TAN], h) : h;
+    }
+
+    /** The greatest of the corrections, in tolerances. */
+    private double correction() {
+        double nitrogen = Math.max(moved(TAN, NITROGEN_FLOOR), moved(NITRITE, NITROGEN_FLOOR)) / NITROGEN_TOLERANCE;
+        double carbon = Math.max(moved(DIC, CARBON_FLOOR), moved(ALKALINITY, CARBON_FLOOR)) / CARBON_TOLERANCE;
+        double oxygen = moved(OXYGEN, OXYGEN_FLOOR)
+                / (next[OXYGEN] < SCARCE_OXYGEN ? OXYGEN_TOLERANCE_WHEN_SCARCE : OXYGEN_TOLERANCE);
+        return Math.max(Math.max(nitrogen, carbon), Math.max(oxygen, moved(H_ION, 0) / H_TOLERANCE));
+    }
+
+    private double moved(int at, double floor) {
+        return Math.abs(next[at] - guess[at]) / (floor + next[at]);
+    }
+
+    /** Gut and body: the living pass on, the dead take their share out with them. */
+    private void fish(double[] to, TankParameters p, Kinetics end, double gutLeft, double living, double dt) {
+        double g = Kinetics.GUT_RATE_PER_DAY;
+        double gut1 = now[GUT_1] * gutLeft * living;
+        double gut2 = (now[GUT_2] + g * dt * now[GUT_1]) * gutLeft * living;
+        double dying = 2 * (1 - living) / (1 + living) / dt;
+        double passing = g / (g + dying);
+        double lost1 = now[GUT_1] - gut1;
+        double lost2 = now[GUT_2] + lost1 * passing - gut2;
+        double body = now[FISH_N] * living;
+        double fasting = Math.min(body, (before.fastingExcretion + end.fastingExcretion) / 2 * p.volumeL() * dt);
+        to[REMOVED] = now[REMOVED] + (lost1 + lost2) * (1 - passing) + now[FISH_N] - body;
+        to[GUT_1] = gut1;
+        to[GUT_2] = gut2;
+        to[FISH_N] = body - fasting;
+        excreted = (lost2 * passing + fasting) / p.volumeL();
+        gutSlope = g * (gut2 - now[GUT_2]) / p.volumeL() + end.fastingExcretion - before.fastingExcretion;
+    }
+
+    /** Organic -> ammonia -> nitrite -> nitrate, then carbon, oxygen and filter. {@code at} is the state of {@code end}. */
+    private void water(
+            double[] at, double[] to, TankParameters p, Controls c, IntervalConstants k, Kinetics end, double dt) {
+        Kinetics start = before;
         double q = c.exchangePerDay();
         SourceWater in = c.exchangeSource();
         double volume = p.volumeL();
-        // Fish: gut one -> gut two -> water; the dead take their share out with them.
-        double gut = Kinetics.GUT_RATE_PER_DAY + rates.hazard;
-        double passing = Kinetics.GUT_RATE_PER_DAY / gut;
-        double gut1 = relax(y[GUT_1], 0, gut, dt);
-        double lost1 = y[GUT_1] - gut1;
-        double gut2 = relax(y[GUT_2], lost1 * passing / dt, gut, dt);
-        double lost2 = y[GUT_2] + lost1 * passing - gut2;
-        double living = relax(y[FISH_N], 0, rates.hazard, dt);
-        double fasting = Math.min(living, rates.fastingExcretion * volume * dt);
-        double excreted = (lost2 * passing + fasting) / volume;
-        y[REMOVED] += (lost1 + lost2) * (1 - passing) + y[FISH_N] - living;
-        y[GUT_1] = gut1;
-        y[GUT_2] = gut2;
-        y[FISH_N] = living - fasting;
-        // Water: organic -> ammonia -> nitrite -> nitrate.
         double out = 0;
-        double organic = relax(y[ORGANIC_N], 0, rates.mineralisationLoss + q, dt);
-        double organicLost = y[ORGANIC_N] - organic;
-        double mineralised = share(organicLost, rates.mineralisationLoss, q);
+        double mineralisation = (start.mineralisationLoss + end.mineralisationLoss) / 2;
+        double organic = Relaxation.end(now[ORGANIC_N], 0, mineralisation + q, dt);
+        double organicLost = now[ORGANIC_N] - organic;
+        double mineralised = share(organicLost, mineralisation, q);
         out += organicLost - mineralised;
-        double combined = relax(y[COMBINED_CHLORINE], 0, ChlorineReactions.COMBINED_DECAY_PER_DAY + q, dt);
-        double combinedLostN = (y[COMBINED_CHLORINE] - combined) * ChlorineReactions.NITROGEN_PER_COMBINED;
+        double combined = Relaxation.end(now[COMBINED_CHLORINE], 0, ChlorineReactions.COMBINED_DECAY_PER_DAY + q, dt);
+        double combinedLostN = (now[COMBINED_CHLORINE] - combined) * ChlorineReactions.NITROGEN_PER_COMBINED;
         double freed = share(combinedLostN, ChlorineReactions.COMBINED_DECAY_PER_DAY, q);
         out += combinedLostN - freed;
         double broughtTan = in == null ? 0 : q * in.tanMgPerL() * dt;
         double gained = excreted + mineralised + freed + broughtTan;
-        double tan = relax(y[TAN], gained / dt, rates.ammoniaLoss + q, dt);
-        double tanLost = y[TAN] + gained - tan;
-        double oxidised = share(tanLost, rates.ammoniaLoss, q);
+        double slope = gutSlope + end.mineralisationLoss * organic - start.mineralisationLoss * now[ORGANIC_N];
+        double tan = Relaxation.end(
+                now[TAN],
+                at[TAN],
+                gained / dt - (start.ammoniaBend + end.ammoniaBend) / 2,
+                slope + start.ammoniaBend - end.ammoniaBend,
+                start.ammoniaSlope + q,
+                end.ammoniaSlope + q,
+                dt);
+        if (tan < 0) {
+            tan = Relaxation.end(now[TAN], gained / dt, Math.max(start.ammoniaLoss, end.ammoniaLoss) + q, dt);
+        }
+        double tanLost = now[TAN] + gained - tan;
+        double oxidised = share(tanLost, (start.ammoniaLoss + end.ammoniaLoss) / 2, q);
         out += tanLost - oxidised;
         double broughtNitrite = in == null ? 0 : q * in.nitriteMgPerL() * dt;
-        double nitrite = relax(y[NITRITE], (oxidised + broughtNitrite) / dt, rates.nitriteLoss + q, dt);
-        double nitriteLost = y[NITRITE] + oxidised + broughtNitrite - nitrite;
-        double toNitrate = share(nitriteLost, rates.nitriteLoss, q);
+        double nitrite = Relaxation.end(
+                now[NITRITE],
+                at[NITRITE],
+                (oxidised + broughtNitrite) / dt - (start.nitriteBend + end.nitriteBend) / 2,
+                end.ammoniaSlope * tan
+                        + end.ammoniaBend
+                        - start.ammoniaSlope * now[TAN]
+                        - start.ammoniaBend
+                        + start.nitriteBend
+                        - end.nitriteBend,
+                start.nitriteSlope + q,
+                end.nitriteSlope + q,
+                dt);
+        if (nitrite < 0) {
+            nitrite = Relaxation.end(
+                    now[NITRITE],
+                    (oxidised + broughtNitrite) / dt,
+                    Math.max(start.nitriteLoss, end.nitriteLoss) + q,
+                    dt);
+        }
+        double nitriteLost = now[NITRITE] + oxidised + broughtNitrite - nitrite;
+        double toNitrate = share(nitriteLost, (start.nitriteLoss + end.nitriteLoss) / 2, q);
         out += nitriteLost - toNitrate;
         double broughtNitrate = in == null ? 0 : q * in.nitrateMgPerL() * dt;
-        double nitrate = relax(y[NITRATE], (toNitrate + broughtNitrate) / dt, q, dt);
-        out += y[NITRATE] + toNitrate + broughtNitrate - nitrate;
-        y[BROUGHT_IN] += (broughtTan + broughtNitrite + broughtNitrate) * volume;
+        double nitrate = Relaxation.end(now[NITRATE], (toNitrate + broughtNitrate) / dt, q, dt);
+        out += now[NITRATE] + toNitrate + broughtNitrate - nitrate;
+        to[BROUGHT_IN] = now[BROUGHT_IN] + (broughtTan + broughtNitrite + broughtNitrate) * volume;
         if (q > 0) {
-            y[EXCHANGED_OUT] += out * volume;
+            to[EXCHANGED_OUT] = now[EXCHANGED_OUT] + out * volume;
         }
-        double dic = carbon(y[DIC], mid[DIC], c, k, dt);
-        double oxygen = oxygen(y[OXYGEN], c, k, dt);
-        y[ORGANIC_N] = organic;
-        y[COMBINED_CHLORINE] = combined;
-        y[FREE_CHLORINE] = relax(y[FREE_CHLORINE], 0, ChlorineReactions.FREE_DECAY_PER_DAY + q, dt);
-        y[TAN] = tan;
-        y[NITRITE] = nitrite;
-        y[NITRATE] = nitrate;
-        y[ALKALINITY] += (excreted + mineralised - 2 * oxidised) / MG_N_PER_MEQ;
+        to[ORGANIC_N] = organic;
+        to[COMBINED_CHLORINE] = combined;
+        to[FREE_CHLORINE] = Relaxation.end(now[FREE_CHLORINE], 0, ChlorineReactions.FREE_DECAY_PER_DAY + q, dt);
+        to[TAN] = tan;
+        to[NITRITE] = nitrite;
+        to[NITRATE] = nitrate;
+        double alkalinity = now[ALKALINITY] + (excreted + mineralised - 2 * oxidised) / Molar.N;
+        to[ALKALINITY] = in == null ? alkalinity : Relaxation.end(alkalinity, q * in.alkalinityMeqPerL(), q, dt);
         if (in != null) {
-            y[ALKALINITY] = relax(y[ALKALINITY], q * in.alkalinityMeqPerL(), q, dt);
-            y[CHLORIDE] = relax(y[CHLORIDE], q * in.chlorideMgPerL(), q, dt);
+            to[CHLORIDE] = Relaxation.end(now[CHLORIDE], q * in.chlorideMgPerL(), q, dt);
         }
-        y[DIC] = dic;
-        y[OXYGEN] = oxygen;
-        y[AOB] = relax(y[AOB], rates.aobGain * mid[AOB], rates.aobLoss, dt);
-        y[NOB] = relax(y[NOB], rates.nobGain * mid[NOB], rates.nobLoss, dt);
-        y[STRESS] += rates.stress * dt;
-        y[DELAY] += rates.delay * dt;
-        y[VOLUMES] += q * dt;
-        damages(y, y, p, dt);
-    }
-
-    private void survive(double[] y, TankParameters p, IntervalConstants k, double dt) {
-        Species species = Objects.requireNonNull(p.species());
-        for (int s = 0; s < p.strata(); s++) {
-            double sum = 0;
-            for (int i = 0; i < Stressor.COUNT; i++) {
-                double damage = y[DAMAGE + i];
-                int at = s * Stressor.COUNT + i;
-                if (damage > 0 || hazardMid[at] > 0 || hazardStart[at] > 0) {
-                    double scale = p.sensitivity().at(s) * (i == 0 ? k.ammoniaScale : 1);
-                    double end = species.curves().get(i).hazardPerDay(damage, scale);
-                    double grown = dt * (hazardStart[at] + 4 * hazardMid[at] + end) / 6;
-                    y[survivors(s) + 1 + i] += grown;
-                    sum += grown;
-                }
-            }
-            y[survivors(s)] *= phi(sum);
-        }
-    }
-
-    private void keepHazards(double[] into, double[] y) {
-        if (y[STOCKED] > 0) {
-            rates.copyHazards(into);
-        }
+        double gas0 = k.kLaCo2PerDay * start.co2PerDic;
+        double gas1 = k.kLaCo2PerDay * end.co2PerDic;
+        double brought = in == null ? 0 : q * in.dicMmolPerL();
+        double made0 = start.carbonMade + k.kLaCo2PerDay * start.co2PerAlkalinity * now[ALKALINITY];
+        double made1 = end.carbonMade + k.kLaCo2PerDay * end.co2PerAlkalinity * to[ALKALINITY];
+        to[DIC] =
+                Relaxation.end(now[DIC], at[DIC], (made0 + made1) / 2 + brought, made1 - made0, gas0 + q, gas1 + q, dt);
+        double broughtOxygen = in == null ? 0 : q * in.oxygenMgPerL();
+        double loss = k.kLaPerDay + q;
+        double gas = k.kLaPerDay * k.oxygenSaturation + broughtOxygen;
+        double oxygen = Relaxation.end(
+                now[OXYGEN],
+                at[OXYGEN],
+                gas - (start.oxygenBend + end.oxygenBend) / 2,
+                start.oxygenBend - end.oxygenBend,
+                loss + start.oxygenSlope,
+                loss + end.oxygenSlope,
+                dt);
+        to[OXYGEN] = oxygen >= 0
+                ? oxygen
+                : Relaxation.end(now[OXYGEN], gas, loss + Math.max(start.oxygenLoss, end.oxygenLoss), dt);
+        to[AOB] = now[AOB] * Relaxation.growth(dt / 2 * (start.aobGain - start.aobLoss + end.aobGain - end.aobLoss));
+        to[NOB] = now[NOB] * Relaxation.growth(dt / 2 * (start.nobGain - start.nobLoss + end.nobGain - end.nobLoss));
     }
 
     private static double share(double lost, double rate, double otherRate) {
         return otherRate == 0 ? lost : lost * (rate / (rate + otherRate));
-    }
-
-    /** y after {@code dt} of y' = P - L y with constant P and L: y phi(L dt) + P dt psi(L dt). */
-    private static double relax(double y, double production, double loss, double dt) {
-        double x = loss * dt;
-        double half = 1 + x * (0.5 + x * (1.0 / 6 + x / 24));
-        double phi = 1 / (1 + x * half);
-        return (y + production * dt * half) * phi;
-    }
-
-    /** Rational exp(-x), positive for every x of 0 or more. */
-    private static double phi(double x) {
-        return 1 / (1 + x * (1 + x * (0.5 + x * (1.0 / 6 + x / 24))));
     }
 }

@@ -3,6 +3,7 @@ package startwater.tank;
 import org.jspecify.annotations.Nullable;
 import startwater.biofilter.Nitrification;
 import startwater.fish.Species;
+import startwater.quantity.Powers;
 import startwater.water.CarbonateSystem;
 import startwater.water.OxygenSaturation;
 
@@ -18,8 +19,8 @@ final class IntervalConstants {
     private static final double IONIC_STRENGTH_GRID = 5e-5;
 
     private static final double TEMPERATURE_GRID_C = 1.0 / 1024;
-    private static final int MASS_BITS_DROPPED = 42;
-    private static final double GAS_TRANSFER_THETA = 1.024;
+    private static final int MASS_BITS_DROPPED = 40;
+    private static final double LN_GAS_TRANSFER_THETA = StrictMath.log(1.024);
     /** Flow through the filter with the pump off, share of the normal. */
     private static final double FLOW_WITHOUT_PUMP = 0.02;
     /** Fasting fish excrete this share of what fed fish do. */
@@ -66,18 +67,18 @@ final class IntervalConstants {
         carbonate = CarbonateSystem.at(temperatureC, ionicStrength);
         // A mol of salt weighs about as much as sodium chloride.
         oxygenSaturation = OxygenSaturation.mgPerL(temperatureC, p.altitudeM(), ionicStrength * 58.44);
-        double gasTheta = StrictMath.pow(GAS_TRANSFER_THETA, temperatureC - 20);
+        double gasTheta = Powers.theta(LN_GAS_TRANSFER_THETA, temperatureC - 20);
         double device = controls.air() ? p.kLaDevicePerHour() : 0;
         kLaPerDay = 24 * gasTheta * (device + p.kLaSurfacePerHour());
         kLaCo2PerDay = 24 * gasTheta * (device * p.carbonDioxideRatio() + p.kLaSurfacePerHour());
         co2InBalance = carbonate.co2InBalanceWith(p.carbonDioxideAtm());
-        thetaAob = StrictMath.pow(Nitrification.THETA_AOB, temperatureC - 20);
-        thetaNob = StrictMath.pow(Nitrification.THETA_NOB, temperatureC - 20);
+        thetaAob = Powers.theta(Nitrification.LN_THETA_AOB, temperatureC - 20);
+        thetaNob = Powers.theta(Nitrification.LN_THETA_NOB, temperatureC - 20);
         growthAob = Nitrification.GROWTH_PER_DAY * p.aobGrowthFactor();
         growthNob = Nitrification.GROWTH_PER_DAY * p.nobGrowthFactor();
-        decay = Nitrification.DECAY_PER_DAY * StrictMath.pow(Nitrification.THETA_DECAY, temperatureC - 20);
+        decay = Nitrification.DECAY_PER_DAY * Powers.theta(Nitrification.LN_THETA_DECAY, temperatureC - 20);
         mineralisation = Nitrification.MINERALISATION_PER_DAY
-                * StrictMath.pow(Nitrification.THETA_MINERALISATION, temperatureC - 20);
+                * Powers.theta(Nitrification.LN_THETA_MINERALISATION, temperatureC - 20);
         flow = controls.pump() ? 1 : FLOW_WITHOUT_PUMP;
         aobCapacity = p.aobCapacityMgPerDay();
         nobCapacity = p.nobCapacityMgPerDay();

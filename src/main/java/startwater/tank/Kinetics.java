@@ -26,6 +26,14 @@ final class Kinetics {
     double ammoniaLoss;
 
     double nitriteLoss;
+    /** Straight lines through the rates at this state, rate = slope y + bend: for ammonia, nitrite and oxygen used. */
+    double ammoniaSlope;
+
+    double ammoniaBend;
+    double nitriteSlope;
+    double nitriteBend;
+    double oxygenSlope;
+    double oxygenBend;
     double mineralisationLoss;
     /** Excretion, mg N/L/d: from the gut, and of body nitrogen by the fast. */
     double gutExcretion;
@@ -44,6 +52,10 @@ final class Kinetics {
 
     double carbonDioxide;
     double co2PerDic;
+    /** Fall of CO2 with alkalinity, mmol per meq. */
+    double co2PerAlkalinity;
+    /** A plane through dDIC/dt = carbonMade + kLaCO2 (co2PerAlkalinity ALK - co2PerDic DIC), mmol/L/d. */
+    double carbonMade;
     /** Mean hazard of the living, 1/d. */
     double hazard;
 
@@ -57,25 +69,34 @@ final class Kinetics {
         return stratumHazard[stratum * Stressor.COUNT + stressor];
     }
 
-    /** Copies the hazards of all strata, stressor by stressor, 1/d. */
-    void copyHazards(double[] into) {
-        System.arraycopy(stratumHazard, 0, into, 0, into.length);
-    }
-
     /**
      * Works out all rates.
      *
      * @param h hydrogen-ion activity that belongs to this state, mol/L
      */
     void evaluate(double[] y, TankParameters p, IntervalConstants k, double h) {
+        rates(y, p, k, h);
+        hazard = 0;
+        Species species = p.species();
+        if (species != null && y[STOCKED] > 0) {
+            hazards(y, p, species, k, p.strata());
+        }
+    }
+
+    /** The same without the hazards of the strata. */
+    void rates(double[] y, TankParameters p, IntervalConstants k, double h) {
         double tan = Math.max(0, y[TAN]);
         double oxygen = Math.max(0, y[OXYGEN]);
         toxicAmmonia = tan * k.carbonate.nh3Fraction(h);
         carbonDioxide = k.carbonate.co2(h, y[DIC]);
         co2PerDic = k.carbonate.dCo2dDic(h, y[DIC], tan);
+        co2PerAlkalinity = k.carbonate.co2PerAlkalinity(h, y[DIC], tan);
         filter(y, p, k, h, tan, oxygen);
         double alive = y[STOCKED] > 0 ? fish(y, p, k, h, oxygen) : noFish();
         delay = delayed(y, k, alive) ? 1 : 0;
+        carbonMade = respirationDic
+                + k.kLaCo2PerDay
+                        * (k.co2InBalance - carbonDioxide + co2PerDic * y[DIC] - co2PerAlkalinity * y[ALKALINITY]);
     }
 
     private void filter(double[] y, TankParameters p, IntervalConstants k, double h, double tan, double oxygen) {
@@ -102,6 +123,12 @@ final class Kinetics {
         double nob = y[NOB];
         ammoniaLoss = aob * limitA / volume;
         nitriteLoss = nob * limitN / volume;
+        ammoniaSlope =
+                ammoniaLoss * (Nitrification.AMMONIA_HALF_MG_PER_L / (Nitrification.AMMONIA_HALF_MG_PER_L + tan));
+        ammoniaBend = (ammoniaLoss - ammoniaSlope) * tan;
+        nitriteSlope =
+                nitriteLoss * (Nitrification.NITRITE_HALF_MG_PER_L / (Nitrification.NITRITE_HALF_MG_PER_L + nitrite));
+        nitriteBend = (nitriteLoss - nitriteSlope) * nitrite;
         aobGain = k.growthAob * limitA * tan;
         aobLoss = aobGain * aob / k.aobCapacity + k.decay;
         nobGain = k.growthNob * limitN * nitrite;
@@ -113,13 +140,14 @@ final class Kinetics {
                 * (Nitrification.OXYGEN_STEP_ONE * ammoniaLoss * tan
                         + Nitrification.OXYGEN_STEP_TWO * nitriteLoss * nitrite
                         + mineralising);
+        oxygenSlope = oxygenLoss;
+        oxygenBend = 0;
         respirationDic = DIC_PER_OXYGEN * mineralising;
     }
 
     private double noFish() {
         gutExcretion = 0;
         fastingExcretion = 0;
-        hazard = 0;
         stress = 0;
         for (int i = 0; i < Stressor.COUNT; i++) {
             exposure[i] = 0;
@@ -140,9 +168,12 @@ final class Kinetics {
         double breathing =
                 k.oxygenPerFish * alive / volume * fedFactor * oxygen / (oxygen * oxygen + RESPIRATION_HALF_SQUARED);
         oxygenLoss += breathing;
+        double square = oxygen * oxygen;
+        double breathingSlope = breathing * 2 * RESPIRATION_HALF_SQUARED / (square + RESPIRATION_HALF_SQUARED);
+        oxygenSlope += breathingSlope;
+        oxygenBend += (breathing - breathingSlope) * oxygen;
         respirationDic += DIC_PER_OXYGEN * breathing * oxygen;
         exposures(y, p, species, k, h, oxygen);
-        hazards(y, p, species, k, strata);
         stress = stress(species, oxygen);
         return alive;
     }

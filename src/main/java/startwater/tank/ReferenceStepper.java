@@ -5,6 +5,7 @@ import static startwater.tank.TankLayout.*;
 import java.util.Objects;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
+import org.jspecify.annotations.Nullable;
 import startwater.fish.Species;
 import startwater.fish.Stressor;
 
@@ -15,6 +16,7 @@ import startwater.fish.Stressor;
 public final class ReferenceStepper implements Stepper {
     private static final double LONGEST_STEP = 0.25;
     private static final double SHORTEST_STEP = 1e-12;
+    private static final int MOST_WARM_STEPS = 40;
     private final double relative;
     private final double absolute;
 
@@ -48,19 +50,37 @@ public final class ReferenceStepper implements Stepper {
         }
     }
 
-    /** dy/dt of the whole state. */
+    /** dy/dt of the whole state: exact, or on constants held over an interval and with pH warm from the last call. */
     static final class Equations implements FirstOrderDifferentialEquations {
         private final TankParameters p;
         private final Controls c;
         private final Kinetics rates = new Kinetics();
         private final int length;
+        private final @Nullable IntervalConstants held;
+        private final double settled;
         private double h;
 
         Equations(TankParameters p, Controls c, double[] start) {
+            this(p, c, start, null, 0);
+        }
+
+        /**
+         * On held constants.
+         *
+         * @param settled warm Newton steps follow until h moves by less than this share; 1 or more: one step
+         */
+        Equations(TankParameters p, Controls c, double[] start, @Nullable IntervalConstants held, double settled) {
             this.p = p;
             this.c = c;
             this.length = start.length;
             this.h = start[H_ION];
+            this.held = held;
+            this.settled = settled;
+        }
+
+        /** The hydrogen-ion activity of the last call, mol/L. */
+        double h() {
+            return h;
         }
 
         @Override
@@ -70,14 +90,27 @@ public final class ReferenceStepper implements Stepper {
 
         @Override
         public void computeDerivatives(double t, double[] y, double[] dy) {
-            IntervalConstants k = IntervalConstants.exact(p, c, y);
-            h = k.carbonate.solveH(y[ALKALINITY], Math.max(0, y[DIC]), Math.max(0, y[TAN]), h);
+            IntervalConstants k = held == null ? IntervalConstants.exact(p, c, y) : held;
+            if (held == null) {
+                h = k.carbonate.solveH(y[ALKALINITY], Math.max(0, y[DIC]), Math.max(0, y[TAN]), h);
+            } else {
+                warm(y, k);
+            }
             rates.evaluate(y, p, k, h);
             java.util.Arrays.fill(dy, 0);
             water(y, dy, k);
             fish(y, dy);
             exchange(y, dy);
             dy[TEMPERATURE] = p.temperatureRatePerDay() * (c.setPointC() - y[TEMPERATURE]);
+        }
+
+        private void warm(double[] y, IntervalConstants k) {
+            double before;
+            int steps = 0;
+            do {
+                before = h;
+                h = k.carbonate.newtonStep(y[ALKALINITY], Math.max(0, y[DIC]), Math.max(0, y[TAN]), h);
+            } while (Math.abs(h - before) > settled * h && ++steps < MOST_WARM_STEPS);
         }
 
         private void water(double[] y, double[] dy, IntervalConstants k) {

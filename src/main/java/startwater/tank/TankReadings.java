@@ -7,6 +7,7 @@ import startwater.biofilter.Nitrification;
 import startwater.fish.Species;
 import startwater.fish.Stressor;
 import startwater.quantity.Molar;
+import startwater.quantity.Powers;
 import startwater.water.CarbonateSystem;
 import startwater.water.UnionisedAmmonia;
 
@@ -23,7 +24,7 @@ public final class TankReadings {
 
     /** Un-ionised ammonia, mg N/L. */
     public static double toxicAmmoniaMgPerL(double[] y) {
-        double kn = StrictMath.pow(10, -UnionisedAmmonia.pKa(y[TEMPERATURE]));
+        double kn = UnionisedAmmonia.acidConstant(y[TEMPERATURE]);
         return y[TAN] * kn / (kn + y[H_ION]);
     }
 
@@ -128,14 +129,14 @@ public final class TankReadings {
     public static double aobForRation(TankParameters p, double fish, double massG, double temperatureC) {
         return loadMgPerDay(p, fish, massG)
                 * (1 + Nitrification.AMMONIA_HALF_MG_PER_L)
-                / StrictMath.pow(Nitrification.THETA_AOB, temperatureC - 20);
+                / Powers.theta(Nitrification.LN_THETA_AOB, temperatureC - 20);
     }
 
     /** The same for nitrite oxidisers. */
     public static double nobForRation(TankParameters p, double fish, double massG, double temperatureC) {
         return loadMgPerDay(p, fish, massG)
                 * (1 + Nitrification.NITRITE_HALF_MG_PER_L)
-                / StrictMath.pow(Nitrification.THETA_NOB, temperatureC - 20);
+                / Powers.theta(Nitrification.LN_THETA_NOB, temperatureC - 20);
     }
 
     /** Ammonia nitrogen that the full ration of such fish comes to, mg N/d; 0 without a species. */

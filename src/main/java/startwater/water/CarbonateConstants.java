@@ -1,6 +1,7 @@
 package startwater.water;
 
 import startwater.quantity.OutOfRangeException;
+import startwater.quantity.Powers;
 import startwater.quantity.Units;
 
 /**
@@ -47,9 +48,6 @@ public record CarbonateConstants(double k1, double k2, double kh, double kw) {
                 + 102.24447 * log10Kelvin
                 - 1119669.0 / (kelvin * kelvin);
         return new CarbonateConstants(
-                StrictMath.pow(10, log10K1),
-                StrictMath.pow(10, log10K2),
-                StrictMath.pow(10, log10Kh),
-                StrictMath.pow(10, log10Kw));
+                Powers.ten(log10K1), Powers.ten(log10K2), Powers.ten(log10Kh), Powers.ten(log10Kw));
     }
 }

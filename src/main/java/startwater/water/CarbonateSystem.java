@@ -2,6 +2,7 @@ package startwater.water;
 
 import startwater.quantity.Molar;
 import startwater.quantity.OutOfRangeException;
+import startwater.quantity.Powers;
 
 /**
  * Alkalinity, pH and carbon dioxide of a water that holds carbonate, ammonia and strong ions, at one temperature and
@@ -36,7 +37,9 @@ public final class CarbonateSystem {
 
     private final double kh;
 
-    private CarbonateSystem(CarbonateConstants k, double gamma1, double gamma2, double ammonia) {
+    private CarbonateSystem(CarbonateConstants k, double gamma1, double ammonia) {
+        // Davies: the logarithm goes with the square of the charge.
+        double gamma2 = gamma1 * gamma1 * (gamma1 * gamma1);
         this.first = k.k1() / gamma1;
         this.second = k.k2() * gamma1 / gamma2;
         this.hydroxide = 1000 * k.kw() / gamma1;
@@ -55,9 +58,8 @@ public final class CarbonateSystem {
     public static CarbonateSystem at(double temperatureC, double ionicStrengthMolPerL) {
         return new CarbonateSystem(
                 CarbonateConstants.at(temperatureC),
-                StrictMath.pow(10, Davies.log10Gamma(1, ionicStrengthMolPerL, temperatureC)),
-                StrictMath.pow(10, Davies.log10Gamma(2, ionicStrengthMolPerL, temperatureC)),
-                StrictMath.pow(10, -UnionisedAmmonia.pKa(temperatureC)));
+                Powers.ten(Davies.log10Gamma(1, ionicStrengthMolPerL, temperatureC)),
+                UnionisedAmmonia.acidConstant(temperatureC));
     }
 
     /**
@@ -119,7 +121,7 @@ public final class CarbonateSystem {
      */
     public double dicFromPh(double alk, double tan, double ph) {
         OutOfRangeException.check(EQUATION, "pH", ph, 2, 13);
-        double h = StrictMath.pow(10, -ph);
+        double h = Powers.ten(-ph);
         double left = alk - alkalinity(h, 0, tan);
         if (!(left >= 0)) {
             throw new OutOfRangeException(
@@ -236,6 +238,15 @@ public final class CarbonateSystem {
         double share = h * h * perD;
         double co2PerLnH = dic * share * charge;
         return share + co2PerLnH * charge / fall(h, dic, tan);
+    }
+
+    /** Fall of CO2* with alkalinity at constant DIC (mmol per meq), 0 or more. */
+    public double co2PerAlkalinity(double h, double dic, double tan) {
+        double ratio = first * h;
+        double carbonate = first * second;
+        double perD = 1 / (h * h + ratio + carbonate);
+        double charge = (ratio + 2 * carbonate) * perD;
+        return dic * h * h * perD * charge / fall(h, dic, tan);
     }
 
     /** How fast alkalinity falls with ln h at constant DIC, meq/L: always positive. */

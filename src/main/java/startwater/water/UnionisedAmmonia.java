@@ -1,6 +1,7 @@
 package startwater.water;
 
 import startwater.quantity.OutOfRangeException;
+import startwater.quantity.Powers;
 import startwater.quantity.Units;
 
 /**
@@ -16,7 +17,7 @@ public final class UnionisedAmmonia {
     private UnionisedAmmonia() {}
 
     /**
-     * Acid constant of ammonium.
+     * Acid constant of ammonium, as its negative decimal logarithm.
      *
      * @param temperatureC water temperature, 0 to 50 °C
      * @throws OutOfRangeException outside that range
@@ -24,6 +25,11 @@ public final class UnionisedAmmonia {
     public static double pKa(double temperatureC) {
         OutOfRangeException.check(EQUATION, "temperature in °C", temperatureC, 0, 50);
         return 0.09018 + 2729.92 / Units.kelvinFromCelsius(temperatureC);
+    }
+
+    /** Acid constant of ammonium itself, mol/L: 10 to the power -pKa. @param temperatureC 0 to 50 °C */
+    public static double acidConstant(double temperatureC) {
+        return Powers.ten(-pKa(temperatureC));
     }
 
     /**
@@ -35,6 +41,6 @@ public final class UnionisedAmmonia {
      */
     public static double fraction(double ph, double temperatureC) {
         OutOfRangeException.check(EQUATION, "pH", ph, 0, 14);
-        return 1 / (1 + StrictMath.pow(10, pKa(temperatureC) - ph));
+        return 1 / (1 + Powers.ten(pKa(temperatureC) - ph));
     }
 }

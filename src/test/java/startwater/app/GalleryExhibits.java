@@ -31,6 +31,8 @@ final class GalleryExhibits {
         }
         all.put("tank-tilapia", tank(FishMood.CALM, TankLook.Shape.TILAPIA, 0.0, true));
         all.put("tank-noair", tank(FishMood.GASPING, TankLook.Shape.TILAPIA, 0.5, false));
+        all.putAll(GalleryCharts.all());
+        all.put("controls", new Exhibit(620, 440, GalleryControls::board));
         all.put("strip", new Exhibit(464, 116, GalleryExhibits::strip));
         for (Pad pad : Pad.values()) {
             double at = 0.45 * pad.scale().stops();

@@ -6,12 +6,15 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
 import java.util.Random;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import startwater.ReferenceTable;
 import startwater.bench.ClosedWater.Change;
 import startwater.quantity.Molar;
+import startwater.water.CarbonateConstants;
+import startwater.water.Davies;
 
 class ClosedWaterTest {
     private static final Map<String, Change> CHANGES = Map.ofEntries(
@@ -30,7 +33,7 @@ class ClosedWaterTest {
     /** The USGS code PHREEQC 3 on the same changes. */
     @Test
     void endsWherePhreeqcSays() {
-        ReferenceTable table = ReferenceTable.read("water-changes-phreeqc.csv");
+        ReferenceTable table = ReferenceTable.read("water/water-changes-phreeqc.csv");
         int tried = 0;
         for (ReferenceTable.Row row : table.rows()) {
             Change change = CHANGES.get(row.text("change"));
@@ -46,6 +49,41 @@ class ClosedWaterTest {
             tried++;
         }
         assertThat(tried).isEqualTo(13);
+    }
+
+    /**
+     * The same chemistry written the other way round: Brent's method of Commons Math on the charge balance, with ionic
+     * strength summed over every ion and settled anew at each trial. Heavy soda ash makes carbonate, whose double charge
+     * weighs four times.
+     */
+    @ParameterizedTest
+    @CsvSource({"0, 60, 7.2", "400, 60, 7.2", "3000, 150, 7.8", "8000, 20, 6.9"})
+    void agreesWithAChargeBalanceSettledIonByIon(double sodaAshMgPerL, double alkalinity, double ph) {
+        Sum sum = ClosedWater.after(25, alkalinity, ph, new Change(0, sodaAshMgPerL, 0, 0));
+        double sodiumMmol = sum.value("alkalinity") / 50.04;
+        double phByBrent = new BrentSolver(1e-12).solve(200, p -> chargeLeft(p, sodiumMmol, sum.value("dic")), 3, 12.9);
+        assertThat(sum.answer().value()).isCloseTo(phByBrent, within(1e-4));
+    }
+
+    private static double chargeLeft(double ph, double sodiumMmol, double dicMmol) {
+        CarbonateConstants k = CarbonateConstants.at(25);
+        double h = Math.pow(10, -ph);
+        double ionic = sodiumMmol / 1000;
+        double left = 0;
+        for (int i = 0; i < 50; i++) {
+            double g1 = Math.pow(10, Davies.log10Gamma(1, ionic, 25));
+            double g2 = Math.pow(10, Davies.log10Gamma(2, ionic, 25));
+            double bicarbonate = k.k1() / (h * g1);
+            double carbonate = k.k1() * k.k2() / (h * h * g2);
+            double co2 = dicMmol / (1 + bicarbonate + carbonate);
+            double proton = 1000 * h / g1;
+            double hydroxide = 1000 * k.kw() / (h * g1);
+            double positive = sodiumMmol + proton;
+            left = positive - co2 * (bicarbonate + 2 * carbonate) - hydroxide;
+            double weighed = positive + co2 * (bicarbonate + 4 * carbonate) + hydroxide;
+            ionic = Math.min(0.5, weighed / 2000);
+        }
+        return left;
     }
 
     @Test

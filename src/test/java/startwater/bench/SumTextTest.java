@@ -136,6 +136,15 @@ class SumTextTest {
     }
 
     @Test
+    void usUnitsCarryTheirOwnSymbols() {
+        assertThat(Arrays.stream(Unit.values())
+                        .filter(unit -> unit.in(UnitSystem.US) != unit)
+                        .map(unit ->
+                                unit.symbol() + "=" + unit.in(UnitSystem.US).symbol()))
+                .containsExactlyInAnyOrder("L=gal", "g=oz", "g/day=oz/day", "kg=lb", "°C=°F", "m=ft");
+    }
+
+    @Test
     void everyUnitComesBackFromTheOtherSystem() {
         for (Unit unit : Unit.values()) {
             for (UnitSystem system : UnitSystem.values()) {

@@ -36,7 +36,7 @@ record RandomTank(TankParameters parameters, double[] start, Controls controls, 
                 5 + 20 * r.nextDouble(),
                 2,
                 Sensitivity.of(sensitivity));
-        double temperature = 18 + 12 * r.nextDouble();
+        double temperature = id.equals("rainbow-trout") ? 8 + 14 * r.nextDouble() : 18 + 12 * r.nextDouble();
         double ph = 6.8 + 1.6 * r.nextDouble();
         SourceWater water = SourceWater.read(
                 temperature, ph, 40 + 160 * r.nextDouble(), 3 * r.nextDouble(), 10, 5 + 60 * r.nextDouble(), 0, 0);

@@ -7,22 +7,25 @@ import static org.assertj.core.api.Assertions.within;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import startwater.ReferenceTable;
 import startwater.quantity.OutOfRangeException;
 
+@Tag("outside")
 class AmmoniaLimitsTest {
     @Test
     void criteriaAgreeWithThePublishedTablesToTwoFigures() {
-        ReferenceTable table = ReferenceTable.read("ammonia-criteria-epa2013.csv");
+        ReferenceTable table = ReferenceTable.read("water/ammonia-criteria-epa2013.csv");
         MathContext twoFigures = new MathContext(2, RoundingMode.HALF_UP);
         for (ReferenceTable.Row row : table.rows()) {
             double computed = criterion(row.text("criterion"), row.number("ph"), row.number("temperature_c"));
-            assertThat(new BigDecimal(computed).round(twoFigures).doubleValue())
-                    .as("%s gives %s", row, computed)
-                    .isEqualTo(row.number("tan_mg_per_l"));
+            table.check(
+                    row.text("criterion") + ", " + row.text("temperature_c") + " °C, pH " + row.text("ph"),
+                    row.number("tan_mg_per_l"),
+                    new BigDecimal(computed).round(twoFigures).doubleValue());
         }
     }
 
@@ -44,19 +47,20 @@ class AmmoniaLimitsTest {
                 .isInstanceOf(OutOfRangeException.class);
     }
 
-    /** Worked by hand from the closed forms of Anthonisen et al. 1976. */
-    @ParameterizedTest
-    @CsvSource({"5, 8, 28, 0.399", "3, 7.5, 28, 0.0792", "10, 7, 25, 0.0686", "20, 8, 30, 1.814"})
-    void freeAmmoniaFollowsTheClosedForm(double tan, double ph, double temperatureC, double expected) {
-        assertThat(Anthonisen1976.freeAmmoniaMgPerL(tan, ph, temperatureC))
-                .isCloseTo(expected, within(0.002 * expected));
-    }
-
-    @ParameterizedTest
-    @CsvSource({"5, 7, 28, 0.00342", "10, 6.5, 28, 0.0216", "5, 6, 25, 0.0369", "50, 7, 30, 0.0325"})
-    void freeNitrousAcidFollowsTheClosedForm(double nitrite, double ph, double temperatureC, double expected) {
-        assertThat(Anthonisen1976.freeNitrousAcidMgPerL(nitrite, ph, temperatureC))
-                .isCloseTo(expected, within(0.002 * expected));
+    @Test
+    void freeAmmoniaAndNitrousAcidFollowTheClosedForms() {
+        ReferenceTable table = ReferenceTable.read("water/anthonisen.csv");
+        for (ReferenceTable.Row row : table.rows()) {
+            double nitrogen = row.number("mg_n_per_l");
+            double ph = row.number("ph");
+            double temperatureC = row.number("temperature_c");
+            table.check(
+                    String.join(" ", row.text("what"), row.text("mg_n_per_l"), "at pH", row.text("ph")),
+                    row.number("value"),
+                    row.text("what").equals("ammonia")
+                            ? Anthonisen1976.freeAmmoniaMgPerL(nitrogen, ph, temperatureC)
+                            : Anthonisen1976.freeNitrousAcidMgPerL(nitrogen, ph, temperatureC));
+        }
     }
 
     /** The two published forms of the ammonia balance differ by a few percent only, once both are mg NH3/L. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import startwater.ReferenceTable;
 import startwater.quantity.Molar;
@@ -11,25 +12,24 @@ import startwater.quantity.OutOfRangeException;
 import startwater.quantity.Units;
 
 /** The carbonate system against published constants, published factors and the USGS code PHREEQC. */
+@Tag("outside")
 class CarbonateReferenceTest {
     private static final double AIR_420_PPM_ATM = 420e-6;
 
     @Test
     void constantsAgreeWithPlummerAndBusenbergAt25C() {
-        ReferenceTable table = ReferenceTable.read("carbonate-constants-plummer-busenberg.csv");
+        ReferenceTable table = ReferenceTable.read("water/carbonate-constants-plummer-busenberg.csv");
         CarbonateConstants at25 = CarbonateConstants.at(25);
         for (ReferenceTable.Row row : table.rows()) {
-            double log10 = row.number("25C_check");
-            assertThat(StrictMath.log10(constant(row.text("K"), at25)))
-                    .as("%s", row)
-                    .isCloseTo(log10, within(table.allowed(log10)));
+            table.check(
+                    "log10 " + row.text("K"), row.number("25C_check"), StrictMath.log10(constant(row.text("K"), at25)));
         }
     }
 
     @Test
     void constantsFollowThePublishedFormAtEveryTemperature() {
-        for (ReferenceTable.Row row :
-                ReferenceTable.read("carbonate-constants-plummer-busenberg.csv").rows()) {
+        for (ReferenceTable.Row row : ReferenceTable.read("water/carbonate-constants-plummer-busenberg.csv")
+                .rows()) {
             for (double temperatureC = 0; temperatureC <= 50; temperatureC += 2.5) {
                 double kelvin = temperatureC + 273.15;
                 double log10 = row.number("A")
@@ -54,7 +54,7 @@ class CarbonateReferenceTest {
 
     @Test
     void carbonDioxideFactorsAgreeWithTuckerInAnIdealSolution() {
-        ReferenceTable table = ReferenceTable.read("co2-factor-tucker.csv");
+        ReferenceTable table = ReferenceTable.read("water/co2-factor-tucker.csv");
         for (ReferenceTable.Row row : table.rows()) {
             if (row.number("pH") > 8) {
                 continue;
@@ -62,9 +62,7 @@ class CarbonateReferenceTest {
             for (int temperatureC : new int[] {15, 20, 25, 30}) {
                 double factor = row.number(temperatureC + "C");
                 double computed = co2MgPerL(temperatureC, 100, row.number("pH"), 0) / 100;
-                assertThat(computed)
-                        .as("%s at %d °C", row, temperatureC)
-                        .isCloseTo(factor, within(table.allowed(factor) + 0.0005));
+                table.check("pH " + row.text("pH") + " at " + temperatureC + " °C", factor, computed, 0.0005);
             }
         }
     }
@@ -77,28 +75,31 @@ class CarbonateReferenceTest {
 
     @Test
     void carbonDioxideAgreesWithPhreeqc() {
-        ReferenceTable table = ReferenceTable.read("co2-phreeqc.csv");
+        ReferenceTable table = ReferenceTable.read("water/co2-phreeqc.csv");
         for (ReferenceTable.Row row : table.rows()) {
             double published = row.number("co2_mg_per_l");
             double alkalinity = row.number("alkalinity");
             double ionic = CarbonateSystem.ionicStrength(Units.meqFromCaco3(alkalinity), 0, 0, 0);
-            assertThat(co2MgPerL(row.number("temperature_c"), alkalinity, row.number("ph"), ionic))
-                    .as("%s", row)
-                    .isCloseTo(published, within(table.allowed(published) + 0.005));
+            table.check(
+                    row.text("temperature_c") + " °C, alkalinity " + row.text("alkalinity") + ", pH " + row.text("ph"),
+                    published,
+                    co2MgPerL(row.number("temperature_c"), alkalinity, row.number("ph"), ionic),
+                    0.005);
         }
     }
 
     @Test
     void phInBalanceWithAirAgreesWithPhreeqc() {
-        ReferenceTable table = ReferenceTable.read("carbonate-open-phreeqc.csv");
+        ReferenceTable table = ReferenceTable.read("water/carbonate-open-phreeqc.csv");
         for (ReferenceTable.Row row : table.rows()) {
             double alk = Units.meqFromCaco3(row.number("alkalinity"));
             CarbonateSystem system =
                     CarbonateSystem.at(row.number("temperature_c"), CarbonateSystem.ionicStrength(alk, 0, 0, 0));
             double h = system.solveHAtCo2(alk, system.co2InBalanceWith(AIR_420_PPM_ATM), 0);
-            assertThat(-StrictMath.log10(h))
-                    .as("%s", row)
-                    .isCloseTo(row.number("ph"), within(table.allowed(row.number("ph"))));
+            table.check(
+                    row.text("temperature_c") + " °C, alkalinity " + row.text("alkalinity"),
+                    row.number("ph"),
+                    -StrictMath.log10(h));
         }
     }
 

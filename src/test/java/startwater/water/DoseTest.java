@@ -5,21 +5,24 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import startwater.ReferenceTable;
 import startwater.quantity.Molar;
 import startwater.quantity.OutOfRangeException;
 import startwater.quantity.Units;
 
+@Tag("outside")
 class DoseTest {
     @Test
     void dosingFactorsAgreeWithTheFormulaMasses() {
-        ReferenceTable table = ReferenceTable.read("dosing-factors.csv");
+        ReferenceTable table = ReferenceTable.read("water/dosing-factors.csv");
         for (ReferenceTable.Row row : table.rows()) {
-            double factor = row.number("mg_per_mg");
-            assertThat(1 / mgRaisedPerMg(Dose.valueOf(row.text("compound")), row.text("raises")))
-                    .as("%s", row)
-                    .isCloseTo(factor, within(table.allowed(factor) + 0.0005));
+            table.check(
+                    row.text("compound") + " for " + row.text("raises"),
+                    row.number("mg_per_mg"),
+                    1 / mgRaisedPerMg(Dose.valueOf(row.text("compound")), row.text("raises")),
+                    0.0005);
         }
     }
 

@@ -44,6 +44,9 @@ public final class DrillModel {
     /** Changes whenever a strip is dipped or a reading written. */
     private final IntegerProperty changes = new SimpleIntegerProperty();
 
+    /** Changes whenever the pad in hand moves along its scale. */
+    private final IntegerProperty moves = new SimpleIntegerProperty();
+
     private final ObjectProperty<@Nullable Pad> inHand = new SimpleObjectProperty<>();
     private final DoubleProperty feed = new SimpleDoubleProperty(1);
     private final DoubleProperty change = new SimpleDoubleProperty(0);
@@ -101,6 +104,10 @@ public final class DrillModel {
 
     public IntegerProperty changesProperty() {
         return changes;
+    }
+
+    public IntegerProperty movesProperty() {
+        return moves;
     }
 
     public ObjectProperty<@Nullable Pad> inHandProperty() {
@@ -173,7 +180,7 @@ public final class DrillModel {
         Pad pad = inHand.get();
         if (pad != null) {
             chosen.put(pad, Math.max(0, Math.min(pad.scale().stops() - 1, stop)));
-            changes.set(changes.get() + 1);
+            moves.set(moves.get() + 1);
         }
     }
 

@@ -73,7 +73,9 @@ public enum Token {
     /** Feed that was not eaten. */
     PELLET("6A4B33", "C2A184", "5A3E29"),
     /** The part of a titration column that has not turned white. */
-    COLUMN("8A6B57", "8A6B57", "74553F");
+    COLUMN("8A6B57", "8A6B57", "74553F"),
+    /** The part that has. */
+    COLUMN_WHITE("FFFFFF", "FFFFFF", "FFFFFF");
 
     private final String light;
     private final String dark;

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.application.Platform;
 import javafx.geometry.Insets;
-import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -16,8 +15,14 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.scene.paint.Color;
+import org.jspecify.annotations.Nullable;
 import startwater.app.model.DrillModel;
 import startwater.app.theme.Look;
+import startwater.app.view.part.ScaleLook;
+import startwater.app.view.part.ScaleView;
+import startwater.app.view.part.StripLook;
+import startwater.app.view.part.StripView;
 import startwater.drill.Decision;
 import startwater.drill.DippedStrip;
 import startwater.drill.DrillRun;
@@ -27,6 +32,7 @@ import startwater.drill.VisitRecord;
 import startwater.drill.Written;
 import startwater.score.Verdict;
 import startwater.strip.Pad;
+import startwater.strip.PadColours;
 import startwater.text.Amounts;
 import startwater.text.DrillWords;
 import startwater.text.Language;
@@ -47,8 +53,7 @@ public final class DrillScreen extends BorderPane {
     private final TankPane tank;
     private final VBox bench = new VBox(10);
     private final VBox log = new VBox(8);
-    private final ScaleCard scale;
-    private final FlowPane pads = new FlowPane(6, 6);
+    private @Nullable ScaleView scale;
     private final Label statement = Ui.text("", "sw-statement");
     private final Label rest = Ui.text("", "sw-quiet");
     private final Label open = Ui.text("", "sw-strong");
@@ -64,7 +69,6 @@ public final class DrillScreen extends BorderPane {
         this.texts = Texts.of(language, Texts.DRILL, "/startwater/app/text/window");
         this.words = new DrillWords(texts);
         this.tank = new TankPane(words, model.run().scenario());
-        this.scale = new ScaleCard(model::choose);
         getStyleClass().add("sw-paper");
         model.changesProperty().addListener((p, was, is) -> refreshBench());
         model.inHandProperty().addListener((p, was, is) -> refreshBench());
@@ -141,20 +145,19 @@ public final class DrillScreen extends BorderPane {
         if (model.run().over()) {
             return;
         }
-        boolean scaleHadFocus = scale.isFocused();
+        boolean scaleHadFocus = scale != null && scale.isFocused();
         bench.getChildren().setAll(benchHead(), dipRow());
         Pad inHand = model.inHandProperty().get();
         DippedStrip strip = inHand == null ? null : model.wet(inHand);
         if (inHand != null && strip != null) {
-            refreshPads();
-            bench.getChildren().addAll(pads, match(inHand, strip));
+            bench.getChildren().addAll(strip(inHand), match(inHand, strip));
         } else {
             bench.getChildren().add(Ui.text(texts.text("win.dipFirst"), "sw-quiet"));
         }
         bench.getChildren().add(workOut());
         refreshLog();
         refreshStatement();
-        if (scaleHadFocus) {
+        if (scaleHadFocus && scale != null) {
             scale.requestFocus();
         }
     }
@@ -183,59 +186,82 @@ public final class DrillScreen extends BorderPane {
         return new FlowPane(8, 8, dip, dilute, chloride);
     }
 
-    /** The strip: one button a pad, its colour as it lies, its name and what was written of it. */
-    private void refreshPads() {
-        pads.getChildren().clear();
+    /** The wet pads, each with its colour as it lies, its name and what was written of it. */
+    private StripView strip(Pad inHand) {
+        List<Pad> shown = new ArrayList<>();
+        List<StripLook.PadLook> looks = new ArrayList<>();
         for (Pad pad : Pad.values()) {
-            DippedStrip strip = model.wet(pad);
-            if (strip == null) {
-                continue;
+            DippedStrip wet = model.wet(pad);
+            if (wet != null) {
+                Written written = model.written(pad, wet);
+                String said = written == null ? "…" : words.written(written);
+                shown.add(pad);
+                looks.add(new StripLook.PadLook(
+                        words.pad(pad),
+                        said,
+                        written == null,
+                        colour(pad, wet.position(pad)),
+                        texts.text("win.padButton", words.pad(pad), said)));
             }
-            Region colour = new Region();
-            colour.setMinSize(44, 22);
-            colour.setMaxSize(44, 22);
-            String web = pad.matchedByColour()
-                    ? ScaleCard.padColour(pad, strip.position(pad)).toString().replace("0x", "#")
-                    : "#EEEEEE";
-            colour.setStyle("-fx-background-color: -sw-card-edge, " + web
-                    + "; -fx-background-insets: 0, 1; -fx-background-radius: 22 4 22 4, 21 3 21 3;");
-            Written written = model.written(pad, strip);
-            boolean here = pad == model.inHandProperty().get();
-            VBox face = new VBox(
-                    2,
-                    colour,
-                    Ui.text(words.pad(pad), "sw-label", here ? "sw-water" : "sw-quiet"),
-                    Ui.text(written == null ? "…" : words.written(written), "sw-strong"));
-            face.setAlignment(Pos.CENTER);
-            Button button = Ui.button("", "", () -> model.inHandProperty().set(pad));
-            button.setGraphic(face);
-            button.setStyle("-fx-padding: 4 6 4 6; -fx-background-color: " + (here ? "-sw-water" : "transparent")
-                    + ", -sw-paper; -fx-background-insets: 0, 2;");
-            button.setAccessibleText(
-                    texts.text("win.padButton", words.pad(pad), written == null ? "–" : words.written(written)));
-            pads.getChildren().add(button);
         }
+        StripView view = new StripView(new StripLook(looks, texts.text("win.bench")));
+        view.inHandProperty().set(shown.indexOf(inHand));
+        view.inHandProperty().addListener((p, was, is) -> {
+            if (is.intValue() >= 0 && is.intValue() < shown.size()) {
+                model.inHandProperty().set(shown.get(is.intValue()));
+            }
+        });
+        return view;
+    }
+
+    private static Color colour(Pad pad, double position) {
+        return pad.matchedByColour()
+                ? Color.web(PadColours.of(pad).srgb(position).clipped().hex())
+                : Color.WHITE;
     }
 
     private VBox match(Pad pad, DippedStrip strip) {
         int stop = model.stop(pad);
-        String[] labels = new String[pad.scale().blocks()];
-        for (int b = 0; b < labels.length; b++) {
-            labels[b] = words.block(pad, b);
-        }
-        String read = words.stop(pad, stop, strip.dilution());
-        scale.show(pad, strip.position(pad), stop, labels, texts.text("win.scaleSpoken", words.pad(pad), read));
+        ScaleView card = new ScaleView(scaleLook(pad, strip));
+        card.stopProperty().set(stop);
+        card.stopProperty().addListener((p, was, is) -> model.choose(is.intValue()));
+        scale = card;
         Label head = Ui.text(texts.text("win.match", words.pad(pad), words.unit(pad)), "sw-strong");
-        Label reading = Ui.text(
-                strip.dilution() > 1
-                        ? texts.text("win.readDiluted", read, strip.dilution())
-                        : texts.text(stop % 2 == 0 ? "win.read" : "win.readBetween", read));
+        Label reading = Ui.text(readingSaid(pad, strip));
+        card.stopProperty().addListener((p, was, is) -> reading.setText(readingSaid(pad, strip)));
         Button write = Ui.button(texts.text("win.write"), "sw-second", model::writeDown);
         HBox line = Ui.row(8, reading, Ui.grow(), write);
-        VBox box = new VBox(8, head, scale, line, Ui.text(texts.text("win.matchHow"), "sw-label", "sw-quiet"));
+        VBox box = new VBox(8, head, card, line, Ui.text(texts.text("win.matchHow"), "sw-label", "sw-quiet"));
         box.getStyleClass().add("sw-card");
         box.setPadding(new Insets(10, 12, 10, 12));
         return box;
+    }
+
+    private String readingSaid(Pad pad, DippedStrip strip) {
+        int stop = model.stop(pad);
+        String read = words.stop(pad, stop, strip.dilution());
+        return strip.dilution() > 1
+                ? texts.text("win.readDiluted", read, strip.dilution())
+                : texts.text(stop % 2 == 0 ? "win.read" : "win.readBetween", read);
+    }
+
+    private ScaleLook scaleLook(Pad pad, DippedStrip strip) {
+        List<String> labels = new ArrayList<>();
+        List<Color> colours = new ArrayList<>();
+        List<String> stops = new ArrayList<>();
+        for (int b = 0; b < pad.scale().blocks(); b++) {
+            labels.add(words.block(pad, b));
+            if (pad.matchedByColour()) {
+                colours.add(colour(pad, b));
+            }
+        }
+        for (int s = 0; s < pad.scale().stops(); s++) {
+            stops.add(words.stop(pad, s, 1));
+        }
+        double at = strip.position(pad);
+        return pad.matchedByColour()
+                ? ScaleLook.matched(labels, colours, colour(pad, at), stops, words.pad(pad))
+                : ScaleLook.column(labels, at, stops, words.pad(pad));
     }
 
     /** Toxic ammonia at this pH and warmth: the numbers are laid out, the product is the learner's. */
@@ -489,15 +515,17 @@ public final class DrillScreen extends BorderPane {
         go.setText(texts.text("win.judging"));
         VisitRecord decided = model.run().now();
         boolean fishIn = model.facts().fishIn();
-        model.commit()
-                .whenComplete((verdict, fault) -> Platform.runLater(() -> {
-                    if (fault != null) {
-                        // Judging is pure; a fault here is ours. The run itself is safe and goes on.
-                        visit();
-                        return;
-                    }
-                    judged(verdict, decided, fishIn);
-                }));
+
+        var judging = model.commit();
+        navigator.committed(model.run());
+        var unused = judging.whenComplete((verdict, fault) -> Platform.runLater(() -> {
+            if (fault != null) {
+                // Judging is pure; a fault here is ours. The run itself is safe and goes on.
+                visit();
+                return;
+            }
+            judged(verdict, decided, fishIn);
+        }));
     }
 
     private void judged(Verdict verdict, VisitRecord decided, boolean fishIn) {

@@ -2,20 +2,22 @@ package startwater.app.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import javafx.geometry.Insets;
 import javafx.scene.control.Button;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.ColumnConstraints;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.jspecify.annotations.Nullable;
+import startwater.app.chart.LogTrend;
+import startwater.app.chart.Tick;
+import startwater.app.chart.TimeLine;
+import startwater.app.chart.Tone;
 import startwater.app.model.EndModel;
+import startwater.drill.Calendar;
 import startwater.drill.DrillRun.TruthPoint;
 import startwater.drill.Scenario;
 import startwater.drill.VisitRecord;
@@ -23,7 +25,6 @@ import startwater.drill.Written;
 import startwater.score.RunSummary;
 import startwater.score.Verdict;
 import startwater.strip.Pad;
-import startwater.strip.Scale;
 import startwater.text.DrillWords;
 import startwater.text.Texts;
 
@@ -32,10 +33,6 @@ final class EndView extends BorderPane {
     private final EndModel model;
     private final DrillWords words;
     private final Texts texts;
-    private final VBox chart = new VBox();
-
-    /** What the chart shows. @param pad null for the fish */
-    private record Topic(@Nullable Pad pad, String name, ToDoubleFunction<TruthPoint> value, boolean fromZero) {}
 
     EndView(EndModel model, DrillWords words, Runnable home, Runnable again) {
         this.model = model;
@@ -64,7 +61,7 @@ final class EndView extends BorderPane {
     }
 
     private void fill(VBox page, RunSummary end) {
-        page.getChildren().addAll(head(end), topics(end), chart, decisions());
+        page.getChildren().addAll(head(end), chart(end), decisions());
         Scenario.Words told = words.scenario(model.run().scenario());
         VBox rule =
                 new VBox(4, Ui.text(texts.text("end.takeAway"), "sw-strong"), Ui.text(told.debrief(), "sw-sentence"));
@@ -106,75 +103,89 @@ final class EndView extends BorderPane {
         return new HBox(24, said, mark);
     }
 
-    private Region topics(RunSummary end) {
-        List<Topic> all = new ArrayList<>();
-        if (model.run().scenario().fish() != null) {
-            all.add(new Topic(null, texts.text("end.fish"), TruthPoint::expectedAlive, true));
+    private Region chart(RunSummary end) {
+        TimeLine line = new TimeLine(new TimeLine.Data(
+                texts.text("end.water"),
+                model.run().scenario().fish() == null ? "" : texts.text("end.stock"),
+                steps(),
+                days(),
+                List.of(
+                        trace(Pad.AMMONIA, LogTrend.Mark.SQUARE, Tone.QUIET, end, TruthPoint::ammoniaMgPerL),
+                        trace(Pad.NITRITE, LogTrend.Mark.DOT, Tone.WATER, end, TruthPoint::nitriteMgPerL)),
+                marks(),
+                stocks(end),
+                texts.language().locale(),
+                texts.text("end.spoken", end.ownAlive(), end.rulesAlive(), end.nothingAlive())));
+        return new VBox(
+                6,
+                Ui.text(texts.text("end.truth"), "sw-sentence", "sw-strong"),
+                line,
+                Ui.text(texts.text("end.chartHow"), "sw-label", "sw-quiet"));
+    }
+
+    private List<Tick> steps() {
+        List<Tick> steps = new ArrayList<>();
+        for (int block = 0; block < Pad.NITRITE.scale().blocks(); block++) {
+            steps.add(new Tick(block, words.block(Pad.NITRITE, block), false));
         }
-        all.add(new Topic(Pad.AMMONIA, words.pad(Pad.AMMONIA), TruthPoint::ammoniaMgPerL, true));
-        all.add(new Topic(Pad.NITRITE, words.pad(Pad.NITRITE), TruthPoint::nitriteMgPerL, true));
-        all.add(new Topic(Pad.PH, words.pad(Pad.PH), TruthPoint::ph, false));
-        all.add(new Topic(Pad.ALKALINITY, words.pad(Pad.ALKALINITY), TruthPoint::alkalinityMgPerL, true));
-        all.add(new Topic(Pad.CHLORIDE, words.pad(Pad.CHLORIDE), TruthPoint::chlorideMgPerL, true));
-        Ui.Choice<Topic> choice = new Ui.Choice<>(texts.text("end.show"), all, Topic::name, t -> draw(t, end));
-        choice.select(all.get(0));
-        choice.setId("topics");
-        draw(all.get(0), end);
-        return new FlowPane(16, 8, Ui.text(texts.text("end.truth"), "sw-sentence", "sw-strong"), choice);
+        return steps;
     }
 
-    private void draw(Topic topic, RunSummary end) {
-        List<TimeChart.Line> lines = List.of(
-                line(TimeChart.Kind.NOTHING, end.nothing(), topic, "end.nothing"),
-                line(TimeChart.Kind.RULES, end.rules(), topic, "end.rules"),
-                line(TimeChart.Kind.OWN, end.own(), topic, "end.own"));
-        TimeChart.Content content =
-                new TimeChart.Content(lines, points(topic.pad()), marks(), topic.fromZero(), texts.text("end.day"));
-        String spoken = texts.text(
-                "end.spoken", topic.name(), lastOf(lines.get(2)), lastOf(lines.get(1)), lastOf(lines.get(0)));
-        String unit = topic.pad() == null ? texts.text("end.fishUnit") : words.unit(topic.pad());
-        chart.getChildren()
-                .setAll(
-                        Ui.text(topic.name() + (unit.isEmpty() ? "" : ", " + unit), "sw-label", "sw-quiet"),
-                        new TimeChart(content, spoken),
-                        Ui.text(
-                                texts.text(topic.pad() == null ? "end.chartFish" : "end.chartWritten"),
-                                "sw-label",
-                                "sw-quiet"));
+    private List<Tick> days() {
+        List<VisitRecord> visits = model.run().past().visits();
+        int first = visits.get(0).minute() / Calendar.DAY;
+        int last = visits.get(visits.size() - 1).minute() / Calendar.DAY;
+        List<Tick> days = new ArrayList<>();
+        days.add(new Tick(visits.get(0).day(), texts.text("end.day", first), false));
+        for (int day = first + 1; day <= last; day++) {
+            days.add(new Tick(day, texts.text("end.day", day), false));
+        }
+        return days;
     }
 
-    private String lastOf(TimeChart.Line line) {
-        return texts.number(line.values()[line.values().length - 1]);
-    }
-
-    private TimeChart.Line line(TimeChart.Kind kind, List<TruthPoint> points, Topic topic, String key) {
-        double[] days = points.stream().mapToDouble(TruthPoint::day).toArray();
-        double[] values = points.stream().mapToDouble(topic.value()).toArray();
-        return new TimeChart.Line(kind, days, values, texts.text(key));
-    }
-
-    private List<TimeChart.Point> points(@Nullable Pad pad) {
-        List<TimeChart.Point> points = new ArrayList<>();
+    private TimeLine.Trace trace(
+            Pad pad, LogTrend.Mark mark, Tone tone, RunSummary end, ToDoubleFunction<TruthPoint> value) {
+        List<TimeLine.At> truth = end.own().stream()
+                .map(p -> new TimeLine.At(p.day(), pad.scale().position(value.applyAsDouble(p))))
+                .toList();
+        List<TimeLine.At> written = new ArrayList<>();
         for (VisitRecord visit : model.run().past().visits()) {
             for (Written w : visit.written()) {
                 if (w.pad() == pad) {
-                    Scale scale = w.pad().scale();
-                    double times = w.pad() == Pad.PH ? 1 : w.dilution();
-                    double low = scale.blockValue(w.stop() / 2) * times;
-                    double high = w.stop() % 2 == 0 ? low : scale.blockValue(w.stop() / 2 + 1) * times;
-                    points.add(new TimeChart.Point(visit.day(), low, high));
+                    written.add(new TimeLine.At(visit.day(), pad.scale().position(w.value())));
                 }
             }
         }
-        return points;
+        return new TimeLine.Trace(List.of(words.pad(pad)), mark, tone, truth, written);
     }
 
-    private List<TimeChart.Mark> marks() {
-        Function<Verdict, String> mark = v -> v.scored() ? texts.number(Math.rint(v.mark())) : "";
+    private List<TimeLine.Decision> marks() {
         return model.steps().stream()
-                .map(s -> new TimeChart.Mark(
-                        s.visit().day(), mark.apply(s.verdict()), s.verdict().word() == Verdict.Word.DANGEROUS))
+                .filter(s -> s.verdict().scored())
+                .map(s -> new TimeLine.Decision(
+                        s.visit().day(),
+                        TimeLine.Word.valueOf(s.verdict().word().name()),
+                        texts.number(Math.rint(s.verdict().mark())),
+                        words.word(s.verdict().word())))
                 .toList();
+    }
+
+    private List<TimeLine.Stock> stocks(RunSummary end) {
+        return model.run().scenario().fish() == null
+                ? List.of()
+                : List.of(
+                        stock("end.nothing", Tone.QUIET, end.nothing()),
+                        stock("end.rules", Tone.BEST, end.rules()),
+                        stock("end.own", Tone.OWN, end.own()));
+    }
+
+    private TimeLine.Stock stock(String key, Tone tone, List<TruthPoint> points) {
+        return new TimeLine.Stock(
+                texts.text(key),
+                tone,
+                points.stream()
+                        .map(p -> new TimeLine.At(p.day(), p.expectedAlive()))
+                        .toList());
     }
 
     private Region decisions() {

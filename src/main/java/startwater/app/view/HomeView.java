@@ -150,7 +150,7 @@ final class HomeView extends BorderPane {
         if (s == null) {
             broken(card, c);
         } else {
-            if (c == model.next()) {
+            if (c.equals(model.next())) {
                 card.getStyleClass().add("sw-next");
             }
             card.getChildren()

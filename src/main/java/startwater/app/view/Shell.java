@@ -231,7 +231,8 @@ public final class Shell extends BorderPane implements Navigator {
     }
 
     /** Starts a drill, or takes up the open attempt of it. */
-    private void start(Scenario scenario) {
+    @Override
+    public void start(Scenario scenario) {
         boolean open = data.openDrill().filter(scenario.id()::equals).isPresent();
         go(Place.DRILL, () -> waiting("shell.opening"));
         work = Background.run(() -> model(scenario, open), this::play);
@@ -304,6 +305,11 @@ public final class Shell extends BorderPane implements Navigator {
         }
         drill = null;
         go(Place.HOME, this::homePage);
+    }
+
+    @Override
+    public void committed(DrillRun run) {
+        data.save(run);
     }
 
     @Override

@@ -42,7 +42,7 @@ public record ScaleLook(
 
     /** A numbered column that turns white from its low end. */
     public static ScaleLook column(List<String> labels, double front, List<String> stopTexts, String name) {
-        return new ScaleLook(labels, List.of(), Color.WHITE, front, stopTexts, name);
+        return new ScaleLook(labels, List.of(), Color.TRANSPARENT, front, stopTexts, name);
     }
 
     boolean isColumn() {

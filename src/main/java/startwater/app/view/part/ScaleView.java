@@ -228,7 +228,7 @@ public final class ScaleView extends Painted {
         gc.bezierCurveTo(front + 3, top + 0.3 * tall, front - 3, top + 0.7 * tall, front + 2, top + tall);
         gc.lineTo(left, top + tall);
         gc.closePath();
-        gc.setFill(look.pad());
+        gc.setFill(pen.color(Token.COLUMN_WHITE));
         gc.fill();
         pen.frame(left, top, right - left, tall, 1, pen.color(Token.CARD_EDGE));
         for (int block = 0; block < look.labels().size(); block++) {

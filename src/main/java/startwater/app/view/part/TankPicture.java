@@ -70,6 +70,11 @@ public final class TankPicture extends Painted {
         repaint();
     }
 
+    /** Whether the fish move now. */
+    boolean isMoving() {
+        return running;
+    }
+
     private void animate() {
         boolean run = !still && Boolean.TRUE.equals(showing.getValue());
         if (run == running) {
