@@ -3,6 +3,7 @@ package startwater.app.view;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Insets;
+import javafx.geometry.VPos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TitledPane;
@@ -11,6 +12,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
 import startwater.app.chart.FanChart;
 import startwater.app.chart.OptionBars;
@@ -88,6 +90,7 @@ public final class DebriefScreen extends BorderPane {
                 third.setPercentWidth(100.0 / 3);
                 three.getColumnConstraints().add(third);
             }
+            three.getRowConstraints().add(top());
             three.add(causes, 0, 0);
             three.add(known, 1, 0);
             three.add(rules, 2, 0);
@@ -100,6 +103,12 @@ public final class DebriefScreen extends BorderPane {
         return scroll;
     }
 
+    private static RowConstraints top() {
+        RowConstraints row = new RowConstraints();
+        row.setValignment(VPos.TOP);
+        return row;
+    }
+
     private static GridPane beside(Region left, Region right, double percent) {
         GridPane pair = new GridPane();
         pair.setHgap(32);
@@ -108,6 +117,7 @@ public final class DebriefScreen extends BorderPane {
             column.setPercentWidth(share);
             pair.getColumnConstraints().add(column);
         }
+        pair.getRowConstraints().add(top());
         pair.add(left, 0, 0);
         pair.add(right, 1, 0);
         return pair;

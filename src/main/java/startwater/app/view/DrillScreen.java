@@ -51,7 +51,7 @@ public final class DrillScreen extends BorderPane {
     private final Texts texts;
     private final DrillWords words;
     private final TankPane tank;
-    private final VBox bench = new VBox(10);
+    private final VBox bench = new VBox(6);
     private final VBox log = new VBox(8);
     private @Nullable ScaleView scale;
     private final Label statement = Ui.text("", "sw-statement");
@@ -231,9 +231,9 @@ public final class DrillScreen extends BorderPane {
         card.stopProperty().addListener((p, was, is) -> reading.setText(readingSaid(pad, strip)));
         Button write = Ui.button(texts.text("win.write"), "sw-second", model::writeDown);
         HBox line = Ui.row(8, reading, Ui.grow(), write);
-        VBox box = new VBox(8, head, card, line, Ui.text(texts.text("win.matchHow"), "sw-label", "sw-quiet"));
+        VBox box = new VBox(6, head, card, line);
         box.getStyleClass().add("sw-card");
-        box.setPadding(new Insets(10, 12, 10, 12));
+        box.setPadding(new Insets(8, 12, 8, 12));
         return box;
     }
 

@@ -72,7 +72,7 @@ final class EndScreen extends BorderPane {
             steps.add(Tick.of(b, words.block(scale, b)));
         }
         List<Tick> days = new ArrayList<>();
-        int first = (int) Math.ceil(run.truth().get(0).day());
+        int first = (int) Math.floor(run.truth().get(0).day());
         for (int day = first; day <= run.past().last().day(); day += 2) {
             days.add(Tick.of(day, texts.text("shell.day", day)));
         }
