@@ -18,9 +18,9 @@ import org.junit.jupiter.api.Test;
 class SteppersTest {
     private static final double DAYS = 7;
     /** Relative, above the floors of {@link Agreement}. */
-    private static final double STATE_TOLERANCE = 0.015;
+    private static final double STATE_TOLERANCE = 0.005;
 
-    private static final double SURVIVAL_TOLERANCE = 0.004;
+    private static final double SURVIVAL_TOLERANCE = 0.002;
 
     @Test
     void fastStepperFollowsTheRefereeOverTwoHundredRandomSystems() {
