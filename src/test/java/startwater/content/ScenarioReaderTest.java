@@ -49,7 +49,7 @@ class ScenarioReaderTest {
                         new Prior.Uniform(12, 18),
                         Unknown.SOURCE_ALKALINITY,
                         new Prior.Uniform(60, 160)));
-        assertThat(s.keeper().decisionVisits()).containsExactly(0, 2, 4, 6, 8, 12, 16, 20);
+        assertThat(s.keeper().decisionVisits()).containsExactly(0, 2, 4, 8, 14, 20);
         assertThat(s.shelf()).isEqualTo(new Scenario.Shelf(5000, 3000, 0, 0, 100, 40, 10, true, false));
         assertThat(s.events()).isEmpty();
     }
@@ -105,7 +105,7 @@ class ScenarioReaderTest {
     void theLastVisitThatMayBeAskedForIsTheLastOneThereIs() {
         Edited away = SECOND_WEEK
                 .with("away: []", "away: [{fromDay: 10, toDay: 12}]")
-                .with("[0, 2, 4, 6, 8, 12, 16, 20]", "[0, 23]");
+                .with("[0, 2, 4, 8, 14, 20]", "[0, 23]");
         int visits = Calendar.of(read(away)).visits().size();
         assertThat(visits).isEqualTo(24);
         Edited over = away.with("[0, 23]", "[0, " + visits + "]");

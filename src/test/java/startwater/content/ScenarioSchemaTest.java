@@ -75,7 +75,7 @@ class ScenarioSchemaTest {
                 new String[] {"oxygenMeter: true", "oxygenMeter: 1"},
                 new String[] {"rules: [5, 3]", "rules: [5, 16]"},
                 new String[] {"[nitrite-chloride, ration,", "[ration, ration,"},
-                new String[] {"[0, 2, 4, 6, 8, 12, 16, 20]", "[0, 1, 2, 3, 4, 5, 6, 7, 8]"},
+                new String[] {"[0, 2, 4, 8, 14, 20]", "[0, 1, 2, 3, 4, 5, 6, 7, 8]"},
                 new String[] {"{lognormal: {median: 0.003, sd: 0.8}}", "{triangle: {low: 1, high: 2}}"},
                 new String[] {"{lognormal: {median: 0.003, sd: 0.8}}", "{lognormal: {median: 0.003}}"},
                 new String[] {"events: []", "events: [{atDay: 9, kind: flood}]"},
