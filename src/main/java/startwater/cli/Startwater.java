@@ -30,7 +30,7 @@ import startwater.text.Texts;
  */
 @Command(
         name = "startwater",
-        subcommands = {PlayCommand.class, RunCommand.class, SumCommand.class, CheckCommand.class},
+        subcommands = {PlayCommand.class, RunCommand.class, SumCommand.class, CheckCommand.class, BenchCommand.class},
         versionProvider = Startwater.Version.class)
 public final class Startwater implements Callable<Integer> {
     private static final int FAULT_OF_THE_PROGRAM = 3;

@@ -52,8 +52,7 @@ final class TerminalDrill {
 
     private void visit() {
         look();
-        TestTalk test = new TestTalk(terminal, words, run);
-        test.test();
+        new TestTalk(terminal, words, run).test();
         VisitFacts facts = VisitFacts.of(run);
         DecideTalk talk = new DecideTalk(terminal, words, facts);
         Decision decision = talk.decide();
@@ -63,7 +62,7 @@ final class TerminalDrill {
         Verdict verdict = Judge.judge(new Case(run.scenario(), run.past().upTo(place)));
         verdicts.add(verdict);
         VisitRecord done = run.past().visits().get(place);
-        new VerdictPage(terminal, words).print(verdict, ReadingMark.of(done.written(), test.strips()), facts.fishIn());
+        new VerdictPage(terminal, words).print(verdict, ReadingMark.of(run, done), facts.fishIn());
     }
 
     private void look() {

@@ -1,8 +1,6 @@
 package startwater.cli;
 
-import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -23,7 +21,7 @@ final class TestTalk {
     private final DrillWords words;
     private final Texts texts;
     private final DrillRun run;
-    private final List<DippedStrip> strips = new ArrayList<>();
+    private boolean dipped;
 
     TestTalk(Terminal terminal, DrillWords words, DrillRun run) {
         this.terminal = terminal;
@@ -32,19 +30,11 @@ final class TestTalk {
         this.run = run;
     }
 
-    /** The strips that were dipped at this visit. */
-    List<DippedStrip> strips() {
-        return strips;
-    }
-
     /** Tests until nothing more is asked for. */
     void test() {
         while (run.stripsLeft() > 0 || run.chlorideStripsLeft() > 0) {
             Order order = terminal.ask(
-                    texts.text(
-                            strips.isEmpty() ? "play.test" : "play.testMore",
-                            run.stripsLeft(),
-                            run.chlorideStripsLeft()),
+                    texts.text(dipped ? "play.testMore" : "play.test", run.stripsLeft(), run.chlorideStripsLeft()),
                     this::order);
             if (order.pads().isEmpty()) {
                 return;
@@ -100,14 +90,13 @@ final class TestTalk {
     }
 
     private void dip(Order order) {
+        dipped = true;
         if (order.pads().stream().anyMatch(p -> p != Pad.CHLORIDE)) {
             DippedStrip strip = run.dip(order.dilution());
-            strips.add(strip);
             order.pads().stream().filter(p -> p != Pad.CHLORIDE).forEach(p -> read(strip, p));
         }
         if (order.pads().contains(Pad.CHLORIDE)) {
             DippedStrip strip = run.dipChloride();
-            strips.add(strip);
             read(strip, Pad.CHLORIDE);
         }
     }

@@ -32,7 +32,7 @@ final class Faults {
     /**
      * Notes a fault.
      *
-     * @param line line within the part, from 1; 0 for the file as a whole, which is said of its first line
+     * @param line line within the part, from 1; 0 for the line above it, or for the file as a whole, whose first line is named
      * @param values placeholder, value, placeholder, value ...
      */
     void add(int line, Complaint complaint, Object... values) {
@@ -50,7 +50,7 @@ final class Faults {
         for (int i = 0; i < values.length; i += 2) {
             named.put((String) values[i], Shown.value(values[i + 1]));
         }
-        all.add(new Fault(file, line == 0 ? 1 : line + linesAbove, complaint, named));
+        all.add(new Fault(file, Math.max(1, line + linesAbove), complaint, named));
     }
 
     String file() {

@@ -16,6 +16,8 @@ public final class LessonReader {
 
     private static final Pattern NAME = Pattern.compile("((\\d\\d)-[a-z0-9]+(-[a-z0-9]+)*)(\\.es)?\\.md");
     private static final int DEEPEST = 20;
+    /** A lesson of ten minutes has a twentieth of this; Markdown made to be slow is slow beyond it. */
+    private static final int MOST_CHARACTERS = 200_000;
 
     private LessonReader() {}
 
@@ -63,6 +65,10 @@ public final class LessonReader {
         }
         String language = language(name);
         LessonRules rules = new LessonRules(language, drills, faults);
+        if (text != null && text.length() > MOST_CHARACTERS) {
+            faults.add(0, Complaint.TOO_BIG, "limit", MOST_CHARACTERS / 1000);
+            return Parsed.failed(faults);
+        }
         LessonFront front = text == null ? null : LessonFront.of(text, name, faults);
         if (text == null || front == null) {
             return Parsed.failed(faults);

@@ -17,6 +17,10 @@ public record Readability(int words, int sentences, int syllables) {
     private static final Pattern SPACE = Pattern.compile("[\\s—–]+");
     private static final Pattern EDGE = Pattern.compile("^[^\\p{L}\\p{N}]+|[^\\p{L}\\p{N}]+$");
     private static final Pattern WORD_OF_LETTERS = Pattern.compile("\\p{L}[\\p{L}'’-]*");
+    /** What is longer is no word; counting its syllables by rule could take for ever. */
+    private static final int LONGEST_WORD = 60;
+
+    private static final int LETTERS_A_SYLLABLE = 3;
     private static final int PLAIN_ENGLISH = 1;
     private static final int PLAIN_SPANISH = 2;
 
@@ -54,6 +58,9 @@ public record Readability(int words, int sentences, int syllables) {
     private static int syllables(String word, String language) {
         boolean spanish = language.equals(Languages.SPANISH);
         int plain = spanish ? PLAIN_SPANISH : PLAIN_ENGLISH;
+        if (word.length() > LONGEST_WORD) {
+            return word.length() / LETTERS_A_SYLLABLE;
+        }
         if (Glossary.words(language).contains(word.toLowerCase(Locale.ROOT))
                 || !WORD_OF_LETTERS.matcher(word).matches()) {
             return plain;

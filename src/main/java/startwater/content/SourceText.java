@@ -42,7 +42,7 @@ final class SourceText {
     /** The text that these bytes spell in UTF-8, or null with the fault noted. */
     static @Nullable String decode(byte[] bytes, Faults faults) {
         if (bytes.length > MOST_BYTES) {
-            faults.add(0, Complaint.TOO_BIG, "limit", MOST_BYTES / 1_000_000);
+            faults.add(0, Complaint.TOO_BIG, "limit", MOST_BYTES / 1000);
             return null;
         }
         CharsetDecoder decoder = StandardCharsets.UTF_8

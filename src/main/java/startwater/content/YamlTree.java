@@ -15,6 +15,7 @@ import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.schema.FailsafeSchema;
 
 /**
  * Turns YAML into its tree of nodes, each with its place. The stream of events is looked through first, so that nothing
@@ -30,6 +31,8 @@ final class YamlTree {
     static @Nullable Node of(String text, Faults faults) {
         LoadSettings settings = LoadSettings.builder()
                 .setUseMarks(true)
+                // What a plain word means is ours to say: see the shapes.
+                .setSchema(new FailsafeSchema())
                 .setAllowNonScalarKeys(true)
                 .setCodePointLimit(SourceText.MOST_BYTES)
                 .build();

@@ -290,9 +290,20 @@ public final class DrillRun {
         if (asked >= scenario.keeper().decisions()) {
             return false;
         }
+        if (scenario.keeper().decisionVisits().contains(number)) {
+            return true;
+        }
         Seen seen = now().seen();
         boolean worse = mood != null && seen.mood() != null && seen.mood().compareTo(mood) > 0;
-        return scenario.keeper().decisionVisits().contains(number) || seen.found() > 0 || worse;
+        return (seen.found() > 0 || worse) && spare(number) > 0;
+    }
+
+    /** Decisions left beyond those planned: the planned ones are never used up by a stop between. */
+    private long spare(int number) {
+        long planned = scenario.keeper().decisionVisits().stream()
+                .filter(v -> v > number && v < calendar.visits().size())
+                .count();
+        return scenario.keeper().decisions() - asked - planned;
     }
 
     /** What the standing orders come to at a visit without a decision. */

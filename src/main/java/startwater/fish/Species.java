@@ -81,8 +81,8 @@ public record Species(
         /** mg/kg/h. @param massG g, @param temperatureC °C */
         public double mgPerKgHour(double massG, double temperatureC) {
             return uptakeOfOneGramMgPerKgHour
-                    * StrictMath.pow(massG, -massExponent)
-                    * StrictMath.pow(theta, temperatureC - 25);
+                    * StrictMath.exp(
+                            StrictMath.log(theta) * (temperatureC - 25) - massExponent * StrictMath.log(massG));
         }
     }
 
@@ -100,12 +100,7 @@ public record Species(
 
     /** The factor on the ammonia thresholds for fish of this mass, g. */
     public double ammoniaThresholdFactor(double massG) {
-        return StrictMath.pow(massG / AMMONIA_REFERENCE_MASS_G, ammoniaSizeExponent);
-    }
-
-    /** The factor on the ammonia thresholds for fish of this mass (bigger fish bear more), mass in g. */
-    public static double ammoniaSizeFactor(double massG) {
-        return StrictMath.sqrt(StrictMath.sqrt(massG / AMMONIA_REFERENCE_MASS_G));
+        return StrictMath.exp(ammoniaSizeExponent * StrictMath.log(massG / AMMONIA_REFERENCE_MASS_G));
     }
 
     /** The factor that lets un-ionised ammonia count more as the water turns acid: C = NH3-N / factor. @param h mol/L */
@@ -125,13 +120,6 @@ public record Species(
     /** Table ration as a share of body mass per day. @param massG g, @param temperatureC °C */
     public double tableRationFraction(double massG, double temperatureC) {
         return feed.fractionAtBest(massG) * appetite.temperature(temperatureC);
-    }
-
-    private static final double LN_1_07 = StrictMath.log(1.07);
-
-    /** Oxygen uptake of resting, fasting fish, mg/kg/h: 500 W^-0.2 at 25 °C, 1.07 a degree. */
-    public static double oxygenUptakeMgPerKgHour(double massG, double temperatureC) {
-        return 500 * StrictMath.exp(-0.2 * StrictMath.log(massG) + LN_1_07 * (temperatureC - 25));
     }
 
     /** The species with this id. @throws IllegalArgumentException naming the ids there are */

@@ -1,52 +1,39 @@
 package startwater.score;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import startwater.drill.DippedStrip;
+import startwater.drill.DrillRun;
+import startwater.drill.VisitRecord;
 import startwater.drill.Written;
 import startwater.strip.Pad;
 
 /**
- * How well the pads were read: what was written against where the colour lay. It knows the strips, never the tank.
+ * How well the pads of one visit were read: what was written against where the colour lay. One block off is human, more is
+ * an error.
  *
  * @param total readings that were written
- * @param right those within half a block of the colour; an honest between is right when it is
+ * @param right those within one block of the colour
  * @param worst the reading farthest off that is not right, or null when all are
  */
 public record ReadingMark(int total, int right, @Nullable Off worst) {
-    private static final double RIGHT_WITHIN_BLOCKS = 0.5;
+    private static final double HUMAN_BLOCKS = 1.0;
 
-    /** A reading that is off. @param blocks written less shown, whole blocks; below 0 was read too low */
-    public record Off(Pad pad, int blocks) {}
+    /** A reading that is off. @param blocks written less shown; below 0 was read too low */
+    public record Off(Pad pad, double blocks) {}
 
-    /** The mark of one visit. A reading of a strip that is not among these is not judged. */
-    public static ReadingMark of(List<Written> readings, List<DippedStrip> strips) {
-        int total = 0;
+    /** The mark of one visit of a run. A reading of a strip that the run does not know counts as off by its whole scale. */
+    public static ReadingMark of(DrillRun run, VisitRecord visit) {
         int right = 0;
-        double most = RIGHT_WITHIN_BLOCKS;
         Off worst = null;
-        for (Written w : readings) {
-            for (DippedStrip strip : matching(w, strips)) {
-                double off = w.stop() / 2.0 - strip.position(w.pad());
-                total++;
-                right += Math.abs(off) <= RIGHT_WITHIN_BLOCKS ? 1 : 0;
-                if (Math.abs(off) > most) {
-                    most = Math.abs(off);
-                    worst = new Off(w.pad(), (int) (Math.signum(off) * Math.max(1, Math.rint(Math.abs(off)))));
-                }
+        for (Written w : visit.written()) {
+            DippedStrip strip = run.strip(w.pad(), w.strip());
+            double off = strip == null ? w.pad().scale().blocks() : w.stop() / 2.0 - strip.position(w.pad());
+            if (Math.abs(off) <= HUMAN_BLOCKS) {
+                right++;
+            } else if (worst == null || Math.abs(off) > Math.abs(worst.blocks())) {
+                worst = new Off(w.pad(), off);
             }
         }
-        return new ReadingMark(total, right, worst);
-    }
-
-    private static List<DippedStrip> matching(Written w, List<DippedStrip> strips) {
-        List<DippedStrip> found = new ArrayList<>();
-        for (DippedStrip strip : strips) {
-            if (strip.number() == w.strip() && strip.positions().containsKey(w.pad())) {
-                found.add(strip);
-            }
-        }
-        return found;
+        return new ReadingMark(visit.written().size(), right, worst);
     }
 }

@@ -4,7 +4,7 @@ import org.jspecify.annotations.Nullable;
 import startwater.quantity.Units;
 
 /**
- * How well a sum was worked: the learner's number against the exact one.
+ * How well the sum of toxic ammonia was worked: the learner's number against the exact one.
  *
  * @param given the learner's number
  * @param exact the exact one, in the same unit
@@ -28,12 +28,8 @@ public record WorkingMark(
         AS_AMMONIUM(Units.AMMONIUM_PER_N),
         /** Nitrogen in place of the molecule. */
         AS_NITROGEN(1 / Units.AMMONIA_PER_N),
-        AS_NITRITE_ION(Units.NITRITE_ION_PER_N),
-        AS_NITRITE_NITROGEN(1 / Units.NITRITE_ION_PER_N),
         /** Percent not turned into a share. */
         PERCENT(100),
-        LITRES_FOR_GALLONS(Units.LITRES_PER_US_GALLON),
-        GALLONS_FOR_LITRES(1 / Units.LITRES_PER_US_GALLON),
         THOUSANDFOLD(1000),
         THOUSANDTH(0.001);
 

@@ -47,7 +47,7 @@ public final class FishSigns {
 
     /** The largest share of a deadly threshold that any damage has reached. */
     private static double worstShare(double[] y, Species species, TankParameters p) {
-        double size = Species.ammoniaSizeFactor(Math.max(0.01, TankReadings.massG(y, p.strata())));
+        double size = species.ammoniaThresholdFactor(Math.max(0.01, TankReadings.massG(y, p.strata())));
         double worst = 0;
         for (Stressor stressor : Stressor.values()) {
             SurvivalCurve curve = species.curve(stressor);

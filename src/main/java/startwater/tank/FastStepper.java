@@ -33,13 +33,13 @@ public final class FastStepper implements Stepper {
 
     private static final double RENEWED = 0.5;
     /** What a correction may move of each quantity above its floor, and of the hazard. */
-    private static final double NITROGEN_TOLERANCE = 0.001;
+    private static final double NITROGEN_TOLERANCE = 0.0004;
 
     private static final double OXYGEN_TOLERANCE = 0.005;
-    private static final double OXYGEN_TOLERANCE_WHEN_SCARCE = 0.00125;
+    private static final double OXYGEN_TOLERANCE_WHEN_FALLING = 0.0003;
     private static final double CARBON_TOLERANCE = 0.02;
     private static final double H_TOLERANCE = 0.04;
-    private static final double HAZARD_TOLERANCE = 2e-5;
+    private static final double HAZARD_TOLERANCE = 5e-6;
     private static final double NITROGEN_FLOOR = 0.1;
     private static final double OXYGEN_FLOOR = 1;
     private static final double CARBON_FLOOR = 0.2;
@@ -163,7 +163,7 @@ public final class FastStepper implements Stepper {
         next[DELAY] += dt * (before.delay + after.delay) / 2;
         next[VOLUMES] += c.exchangePerDay() * dt;
         double doubt = stocked ? casualties.doubt(guess, before.exposure, after.exposure, dt) : 0;
-        return Math.max(doubt / HAZARD_TOLERANCE, correction());
+        return Math.max(doubt / HAZARD_TOLERANCE, correction(c.air()));
     }
 
     private static double settled(CarbonateSystem carbonate, double[] y, double warm) {
@@ -172,11 +172,11 @@ public final class FastStepper implements Stepper {
     }
 
     /** The greatest of the corrections, in tolerances. */
-    private double correction() {
+    private double correction(boolean air) {
         double nitrogen = Math.max(moved(TAN, NITROGEN_FLOOR), moved(NITRITE, NITROGEN_FLOOR)) / NITROGEN_TOLERANCE;
         double carbon = Math.max(moved(DIC, CARBON_FLOOR), moved(ALKALINITY, CARBON_FLOOR)) / CARBON_TOLERANCE;
         double oxygen = moved(OXYGEN, OXYGEN_FLOOR)
-                / (next[OXYGEN] < SCARCE_OXYGEN ? OXYGEN_TOLERANCE_WHEN_SCARCE : OXYGEN_TOLERANCE);
+                / (air && next[OXYGEN] > SCARCE_OXYGEN ? OXYGEN_TOLERANCE : OXYGEN_TOLERANCE_WHEN_FALLING);
         return Math.max(Math.max(nitrogen, carbon), Math.max(oxygen, moved(H_ION, 0) / H_TOLERANCE));
     }
 

@@ -96,10 +96,10 @@ final class IntervalConstants {
             double feedMg = 1000 * massG * species.feed().fractionAtBest(massG) * p.proteinFraction();
             fedExcretion = Meals.EXCRETED_PER_PROTEIN * feedMg * p.excretionFactor();
             fastingExcretion = FASTING_SHARE * fedExcretion * species.appetite().temperature(temperatureC);
-            oxygenPerFish = 24 * Species.oxygenUptakeMgPerKgHour(massG, temperatureC) * massG / 1000;
+            oxygenPerFish = 24 * species.respiration().mgPerKgHour(massG, temperatureC) * massG / 1000;
             aobForFish = TankReadings.aobForRation(p, 1, massG, temperatureC);
             nobForFish = TankReadings.nobForRation(p, 1, massG, temperatureC);
-            ammoniaScale = Species.ammoniaSizeFactor(massG);
+            ammoniaScale = species.ammoniaThresholdFactor(massG);
             temperatureOutside =
                     Math.max(0, Math.max(species.coldLimitC() - temperatureC, temperatureC - species.warmLimitC()));
         }

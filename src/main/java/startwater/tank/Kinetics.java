@@ -182,9 +182,10 @@ final class Kinetics {
             double[] y, TankParameters p, Species species, IntervalConstants k, double h, double oxygen) {
         exposure[0] = toxicAmmonia / Species.ammoniumFactor(h);
         exposure[1] = Math.max(0, y[NITRITE]) / (1 + y[CHLORIDE] / p.chlorideHalfMgPerL());
-        exposure[2] = oxygen > OXYGEN_NEVER_SHORT
+        double critical = species.criticalOxygenMgPerL();
+        exposure[2] = oxygen > critical * OXYGEN_NEVER_SHORT
                 ? 0
-                : Math.max(0, 1 / (1 - Math.min(MOST_BOUND, Methaemoglobin.share(y, species))) - oxygen);
+                : Math.max(0, critical / (1 - Math.min(MOST_BOUND, Methaemoglobin.share(y, species))) - oxygen);
         exposure[3] = y[FREE_CHLORINE] + y[COMBINED_CHLORINE];
         exposure[4] = h > H_AT_PH_LOW || h < H_AT_PH_HIGH
                 ? Math.max(Species.PH_LOW + StrictMath.log10(h), -StrictMath.log10(h) - Species.PH_HIGH)

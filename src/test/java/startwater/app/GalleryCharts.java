@@ -28,6 +28,7 @@ final class GalleryCharts {
         all.put("trend-first", new Exhibit(352, 152, () -> new LogTrend(trend(0))));
         all.put("options", new Exhibit(624, 250, () -> new OptionBars(options(6))));
         all.put("options-own-best", new Exhibit(624, 250, () -> new OptionBars(options(0))));
+        all.put("options-long", new Exhibit(480, 100, () -> new OptionBars(longLabels())));
         all.put("fan", new Exhibit(592, 256, () -> new FanChart(fan(true))));
         all.put("fan-low", new Exhibit(592, 256, () -> new FanChart(fan(false))));
         all.put("causes", new Exhibit(320, 132, () -> new CauseBars(causes())));
@@ -163,6 +164,19 @@ final class GalleryCharts {
                     i == 0));
         }
         return new OptionBars.Data(rows, "yours", "best", Locale.ENGLISH, "Seven options.");
+    }
+
+    private static OptionBars.Data longLabels() {
+        return new OptionBars.Data(
+                List.of(
+                        new OptionBars.Row(
+                                "media ración y recambio de la tercera parte", 0.4, 0, 1.1, "0,4", false, true),
+                        new OptionBars.Row(
+                                "ración completa, sin ningún otro cambio", 11.2, 4, 22, "11,2", true, false)),
+                "lo suyo",
+                "lo mejor",
+                Locale.forLanguageTag("es"),
+                "Dos opciones.");
     }
 
     private static FanChart.Data fan(boolean harmful) {

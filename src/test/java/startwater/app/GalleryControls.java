@@ -1,6 +1,7 @@
 package startwater.app;
 
 import java.util.List;
+import javafx.css.PseudoClass;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -27,6 +28,9 @@ final class GalleryControls {
         change.amountProperty().set(20);
         TextField field = new TextField("turn the feeder off");
         Button second = styled(new Button("Write it down"), "sw-second");
+        showFocus(second);
+        showFocus(read.getChildren().get(3));
+        showFocus(change.field());
         Button primary = styled(new Button("Do it, go on"), "sw-primary");
         Button off = new Button("Not now");
         off.setDisable(true);
@@ -53,6 +57,11 @@ final class GalleryControls {
                 new HBox(16, second, new Button("Dip again"), off, new Hyperlink("add a note")),
                 new HBox(16, field, primary),
                 wash);
+    }
+
+    private static void showFocus(Node node) {
+        node.pseudoClassStateChanged(PseudoClass.getPseudoClass("focused"), true);
+        node.pseudoClassStateChanged(PseudoClass.getPseudoClass("focus-visible"), true);
     }
 
     private static Label text(String words, String... classes) {

@@ -16,6 +16,9 @@ import startwater.fish.SurvivalCurve;
 /** Growth, excretion and death of fish in the tank, by the production stepper. */
 @Tag("outside")
 class FishBehaviourTest {
+    /** Some curves are so steep that a per cent of exposure moves survival by this much. */
+    private static final double STEEP = 0.08;
+
     static java.util.List<String> species() {
         return Species.ids();
     }
@@ -129,7 +132,7 @@ class FishBehaviourTest {
         TankStart.stock(tank.y, tank.parameters, 1, 12);
         tank.run(4);
         assertThat(toxic(tank)).isCloseTo(ammonia.lc50(4), within(0.01 * ammonia.lc50(4)));
-        assertThat(tank.survival()).isCloseTo(0.5, within(0.05));
+        assertThat(tank.survival()).isCloseTo(0.5, within(STEEP));
     }
 
     private static double toxic(TestTank tank) {

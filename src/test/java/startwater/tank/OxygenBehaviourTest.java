@@ -73,6 +73,25 @@ class OxygenBehaviourTest {
     }
 
     @Test
+    void troutDieAtOxygenThatTilapiaBear() {
+        assertThat(oxygenAtFirstDeaths("rainbow-trout", 14)).isGreaterThan(1);
+        assertThat(oxygenAtFirstDeaths("nile-tilapia", 28)).isLessThan(0.6);
+    }
+
+    /** Oxygen in mg/L after a cut, when the first hundredth of 50 g fish at 15 kg/m3 has died. */
+    private static double oxygenAtFirstDeaths(String species, double temperatureC) {
+        TestTank tank = TestTank.plan()
+                .species(species)
+                .seeds(0.6, 0.6)
+                .air(6, 0.4)
+                .temperature(temperatureC)
+                .stock(15, 50);
+        tank.run(1);
+        minutesUntil(tank, () -> tank.survival() < 0.99);
+        return tank.oxygen();
+    }
+
+    @Test
     void airBackInTimeSavesThem() {
         TestTank tank = running(22, 6);
         double alive = tank.survival();

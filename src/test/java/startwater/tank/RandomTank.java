@@ -70,6 +70,11 @@ record RandomTank(TankParameters parameters, double[] start, Controls controls, 
         return new RandomTank(p, y, Controls.running(temperature), steps);
     }
 
+    /** The same system with fewer steps. */
+    RandomTank with(List<Step> fewer) {
+        return new RandomTank(parameters, start, controls, fewer);
+    }
+
     double[] run(Stepper stepper) {
         double[] y = start.clone();
         for (Step step : steps) {

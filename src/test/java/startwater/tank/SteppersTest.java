@@ -1,60 +1,177 @@
 package startwater.tank;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
+import com.sun.management.ThreadMXBean;
+import java.lang.management.ManagementFactory;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The fast stepper against the referee, and what must hold for every system. */
 class SteppersTest {
-    private static final int[] COMPARED = {
-        TankLayout.TAN, TankLayout.NITRITE, TankLayout.NITRATE, TankLayout.ALKALINITY, TankLayout.DIC,
-        TankLayout.OXYGEN, TankLayout.TEMPERATURE, TankLayout.AOB, TankLayout.NOB, TankLayout.ORGANIC_N,
-        TankLayout.GUT_1, TankLayout.GUT_2, TankLayout.FISH_N
-    };
+    private static final double DAYS = 7;
+    /** Relative, above the floors of {@link Agreement}. */
+    // The goal is 0.005; one cold trout system of these two hundred ends 0.8 % off and keeps this bound open.
+    private static final double STATE_TOLERANCE = 0.01;
 
-    /** Errors are relative above these floors: mg/L, meq/L, mmol/L, °C, mg. */
-    private static final double[] FLOOR = {0.1, 0.1, 0.1, 0.1, 0.1, 1, 1, 1, 1, 0.1, 20, 20, 20};
+    private static final double SURVIVAL_TOLERANCE = 0.002;
 
     @Test
-    void fastStepperFollowsTheReferee() {
-        double worst = 0;
-        double worstSurvival = 0;
-        String where = "";
-        for (int seed = 0; seed < 60; seed++) {
-            RandomTank tank = RandomTank.of(seed, 7, 1);
-            double[] fast = tank.run(new FastStepper());
-            double[] reference = tank.run(new ReferenceStepper(1e-9, 1e-9));
-            for (int i = 0; i < COMPARED.length; i++) {
-                int at = COMPARED[i];
-                double error = Math.abs(fast[at] - reference[at]) / Math.max(FLOOR[i], Math.abs(reference[at]));
-                if (error > worst) {
-                    worst = error;
-                    where = "seed " + seed + " state " + at + ": " + fast[at] + " against " + reference[at] + " alive "
-                            + TankReadings.survivalOf(reference, 0) + " O2 " + reference[TankLayout.OXYGEN];
-                }
-            }
-            worstSurvival = Math.max(
-                    worstSurvival, Math.abs(TankReadings.survivalOf(fast, 0) - TankReadings.survivalOf(reference, 0)));
-        }
-        assertThat(worst).as(where).isLessThan(0.01);
-        assertThat(worstSurvival).isLessThan(0.003);
+    void fastStepperFollowsTheRefereeOverTwoHundredRandomSystems() {
+        assertThat(strangers(0, 200)).isEmpty();
     }
 
     @Test
-    void nitrogenClosesAndNothingTurnsNegativeInAThousandRandomSystems() {
-        FastStepper stepper = new FastStepper();
-        for (int seed = 0; seed < 1000; seed++) {
-            RandomTank tank = RandomTank.of(10_000 + seed, 7, 2);
-            double volume = tank.parameters().volumeL();
-            double before = TankReadings.nitrogenMg(tank.start(), volume) - TankReadings.ledgerMg(tank.start());
-            double[] y = tank.run(stepper);
-            double after = TankReadings.nitrogenMg(y, volume) - TankReadings.ledgerMg(y);
-            double scale = TankReadings.nitrogenMg(y, volume) + y[TankLayout.FED] + y[TankLayout.EXCHANGED_OUT];
-            assertThat(after).as("nitrogen of seed " + seed).isCloseTo(before, within(1e-9 * scale));
-            for (int i = 0; i < y.length; i++) {
-                assertThat(y[i]).as("seed " + seed + ", state " + i).isNotNaN().isGreaterThanOrEqualTo(0);
+    @Tag("full")
+    void fastStepperFollowsTheRefereeOverTwoThousandRandomSystems() {
+        assertThat(strangers(0, 2000)).isEmpty();
+    }
+
+    /** Systems that end further from the referee than allowed. */
+    private static List<String> strangers(int from, int to) {
+        return IntStream.range(from, to)
+                .parallel()
+                .mapToObj(SteppersTest::stranger)
+                .filter(s -> !s.isEmpty())
+                .toList();
+    }
+
+    private static String stranger(int seed) {
+        RandomTank tank = RandomTank.of(seed, DAYS, 1);
+        double[] fast = tank.run(new FastStepper());
+        double[] reference = tank.run(new ReferenceStepper(1e-9, 1e-9));
+        double state = Agreement.stateError(fast, reference, tank.parameters().volumeL());
+        double survival = Agreement.survivalError(fast, reference, 1);
+        return state < STATE_TOLERANCE && survival < SURVIVAL_TOLERANCE
+                ? ""
+                : "seed " + seed + ": state " + state + ", survival " + survival;
+    }
+
+    @Test
+    void balancesCloseAndNothingTurnsNegativeInThreeThousandRandomSystems() {
+        assertThat(broken(10_000, 13_000)).isEmpty();
+    }
+
+    @Test
+    @Tag("full")
+    void balancesCloseAndNothingTurnsNegativeInAHundredThousandRandomSystems() {
+        assertThat(broken(100_000, 200_000)).isEmpty();
+    }
+
+    private static List<String> broken(int from, int to) {
+        return IntStream.range(from, to)
+                .parallel()
+                .mapToObj(seed -> {
+                    RandomTank tank = RandomTank.of(seed, DAYS, 2);
+                    String fault = fault(tank);
+                    return fault.isEmpty() ? "" : "seed " + seed + ": " + fault + " " + shrunk(tank);
+                })
+                .filter(s -> !s.isEmpty())
+                .limit(3)
+                .toList();
+    }
+
+    private static List<RandomTank.Step> shrunk(RandomTank tank) {
+        return Shrinking.smallest(
+                tank.steps(), fewer -> !fault(tank.with(fewer)).isEmpty());
+    }
+
+    /** What is wrong with the end of this run; empty where nothing is. */
+    private static String fault(RandomTank tank) {
+        double volume = tank.parameters().volumeL();
+        double[] start = tank.start();
+        double[] y = tank.run(new FastStepper());
+        double drift = TankReadings.nitrogenMg(y, volume)
+                - TankReadings.ledgerMg(y)
+                - TankReadings.nitrogenMg(start, volume)
+                + TankReadings.ledgerMg(start);
+        double scale = TankReadings.nitrogenMg(y, volume) + y[TankLayout.FED] + y[TankLayout.EXCHANGED_OUT];
+        if (!(Math.abs(drift) <= 1e-9 * scale)) {
+            return "nitrogen drifts by " + drift + " mg of " + scale;
+        }
+        for (int i = 0; i < y.length; i++) {
+            if (!(y[i] >= 0) || Double.isInfinite(y[i])) {
+                return "state " + i + " is " + y[i];
             }
         }
+        for (int s = 0; s < tank.parameters().strata(); s++) {
+            double bySurvivors = y[TankLayout.survivors(s)];
+            if (!(Math.abs(bySurvivors - TankReadings.survivalOf(y, s)) < 1e-3)) {
+                return "stratum " + s + " has " + bySurvivors + " survivors but hazards say otherwise";
+            }
+        }
+        return "";
+    }
+
+    @Test
+    void anySplitOverThreadsGivesTheSameBits() throws Exception {
+        List<RandomTank> tanks = IntStream.range(0, 64)
+                .mapToObj(i -> RandomTank.of(500 + i, DAYS, 4))
+                .toList();
+        FastStepper one = new FastStepper();
+        List<double[]> alone = tanks.stream().map(t -> t.run(one)).toList();
+        for (int threads : new int[] {2, 8}) {
+            assertThat(together(tanks, threads)).usingRecursiveComparison().isEqualTo(alone);
+        }
+    }
+
+    /** Each thread has its own stepper, so what a stepper did before differs from thread to thread. */
+    private static List<double[]> together(List<RandomTank> tanks, int threads) throws Exception {
+        ExecutorService pool = Executors.newFixedThreadPool(threads);
+        try {
+            ThreadLocal<FastStepper> steppers = ThreadLocal.withInitial(FastStepper::new);
+            List<Callable<double[]>> jobs = new ArrayList<>();
+            tanks.forEach(t -> jobs.add(() -> t.run(steppers.get())));
+            List<double[]> results = new ArrayList<>();
+            for (Future<double[]> done : pool.invokeAll(jobs)) {
+                results.add(done.get());
+            }
+            return results;
+        } finally {
+            pool.shutdown();
+        }
+    }
+
+    @Test
+    void theLoopAllocatesNothing() {
+        RandomTank tank = RandomTank.of(3, DAYS, 4);
+        double[] y = tank.start().clone();
+        FastStepper stepper = new FastStepper();
+        ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+        // Air off: hundreds of steps in a day, so that what an interval needs once does not count.
+        Controls off = tank.controls().withAir(false);
+        for (int i = 0; i < 3; i++) {
+            stepper.advance(tank.start().clone(), tank.parameters(), off, 1);
+        }
+        long before = threads.getThreadAllocatedBytes(Thread.currentThread().getId());
+        stepper.advance(y, tank.parameters(), off, 1);
+        long day = threads.getThreadAllocatedBytes(Thread.currentThread().getId()) - before;
+        // Eight intervals of 3 h, each with one record of constants and one carbonate system: under 1 kB an interval.
+        assertThat(day).isLessThan(8 * 1024);
+    }
+
+    @Test
+    void equilibriumStaysPut() {
+        RandomTank tank = RandomTank.of(7, DAYS, 1);
+        double[] y = tank.start().clone();
+        y[TankLayout.STOCKED] = 0;
+        y[TankLayout.FISH_N] = 0;
+        y[TankLayout.TAN] = 0;
+        y[TankLayout.NITRITE] = 0;
+        y[TankLayout.ORGANIC_N] = 0;
+        FastStepper stepper = new FastStepper();
+        stepper.advance(y, tank.parameters(), tank.controls(), 30);
+        double ph = TankReadings.ph(y);
+        double oxygen = y[TankLayout.OXYGEN];
+        stepper.advance(y, tank.parameters(), tank.controls(), 30);
+        assertThat(TankReadings.ph(y)).isEqualTo(ph, org.assertj.core.data.Offset.offset(1e-6));
+        assertThat(y[TankLayout.OXYGEN]).isEqualTo(oxygen, org.assertj.core.data.Offset.offset(1e-6));
     }
 }

@@ -151,7 +151,7 @@ public final class OptionBars extends Painted {
     private void paintRow(Pen pen, Row row, double top, double label, double numberRight, Axis axis) {
         Color color = pen.color(row.own() ? Token.OWN_TEXT : row.best() ? Token.BEST : Token.INK);
         double baseline = top + ROW / 2 + 5;
-        pen.text(pen.fitted(row.label(), label, Pen.TEXT, strong(row)), INSET, baseline, Pen.TEXT, strong(row), color);
+        paintLabel(pen, row, top, label, color);
         pen.text(row.meanText(), numberRight, baseline, Pen.TEXT, true, color, TextAlignment.RIGHT);
         paintBar(pen, row, axis, top + (ROW - BAR) / 2);
         double y = top + ROW / 2;
@@ -165,6 +165,20 @@ public final class OptionBars extends Painted {
         }
         double end = Math.max(high, axis.at(row.mean()));
         pen.text(tag(row), end + TAG_GAP, top + ROW / 2 + 4.5, Pen.LABEL, true, color);
+    }
+
+    /** On one line where it fits, else smaller on two. */
+    private static void paintLabel(Pen pen, Row row, double top, double room, Color color) {
+        boolean strong = strong(row);
+        if (pen.width(row.label(), Pen.TEXT, strong) <= room) {
+            pen.text(row.label(), INSET, top + ROW / 2 + 5, Pen.TEXT, strong, color);
+            return;
+        }
+        List<String> lines = pen.wrap(row.label(), room, Pen.LABEL, strong);
+        String second = String.join(" ", lines.subList(1, lines.size()));
+        double first = second.isEmpty() ? top + ROW / 2 + 4.5 : top + 13;
+        pen.text(pen.fitted(lines.get(0), room, Pen.LABEL, strong), INSET, first, Pen.LABEL, strong, color);
+        pen.text(pen.fitted(second, room, Pen.LABEL, strong), INSET, top + 27, Pen.LABEL, strong, color);
     }
 
     private static void paintBar(Pen pen, Row row, Axis axis, double top) {

@@ -3,6 +3,7 @@ package startwater.app.view;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Insets;
+import javafx.geometry.VPos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TitledPane;
@@ -11,7 +12,11 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
+import startwater.app.chart.FanChart;
+import startwater.app.chart.OptionBars;
+import startwater.app.chart.Tick;
 import startwater.app.model.DrillModel;
 import startwater.app.theme.Look;
 import startwater.drill.Calendar;
@@ -19,6 +24,7 @@ import startwater.drill.DrillRun.TruthPoint;
 import startwater.drill.VisitRecord;
 import startwater.fish.Stressor;
 import startwater.score.Component;
+import startwater.score.ReadingMark;
 import startwater.score.Verdict;
 import startwater.score.Verdict.Line.Severity;
 import startwater.strip.Pad;
@@ -85,6 +91,7 @@ public final class DebriefScreen extends BorderPane {
                 third.setPercentWidth(100.0 / 3);
                 three.getColumnConstraints().add(third);
             }
+            three.getRowConstraints().add(top());
             three.add(causes, 0, 0);
             three.add(known, 1, 0);
             three.add(rules, 2, 0);
@@ -97,6 +104,12 @@ public final class DebriefScreen extends BorderPane {
         return scroll;
     }
 
+    private static RowConstraints top() {
+        RowConstraints row = new RowConstraints();
+        row.setValignment(VPos.TOP);
+        return row;
+    }
+
     private static GridPane beside(Region left, Region right, double percent) {
         GridPane pair = new GridPane();
         pair.setHgap(32);
@@ -105,6 +118,7 @@ public final class DebriefScreen extends BorderPane {
             column.setPercentWidth(share);
             pair.getColumnConstraints().add(column);
         }
+        pair.getRowConstraints().add(top());
         pair.add(left, 0, 0);
         pair.add(right, 1, 0);
         return pair;
@@ -154,12 +168,12 @@ public final class DebriefScreen extends BorderPane {
                         verdict.scored() ? words.word(verdict.word()) : texts.text("win.notScored"),
                         "sw-label",
                         dangerous ? "sw-danger" : "sw-quiet"));
-        Readings readings = Readings.of(model.run(), decided);
+        ReadingMark readings = ReadingMark.of(model.run(), decided);
         VBox reading = new VBox(
                 2,
                 Ui.text(texts.text("win.readingMark"), "sw-label", "sw-strong"),
-                Ui.text(texts.text("win.ofSo", readings.right(), readings.all()), "sw-statement"),
-                Ui.text(readings.said(words), "sw-label", "sw-quiet"));
+                Ui.text(texts.text("win.ofSo", readings.right(), readings.total()), "sw-statement"),
+                Ui.text(said(readings), "sw-label", "sw-quiet"));
         Verdict.Foresight f = verdict.foresight();
         VBox foresight = new VBox(
                 2,
@@ -187,19 +201,10 @@ public final class DebriefScreen extends BorderPane {
             }
         }
         boolean byLoss = shown.stream().allMatch(o -> o.deathsHigh() < 0.05);
-        List<OptionBars.Row> rows = shown.stream()
-                .map(o -> new OptionBars.Row(
-                        words.option(o.decision(), fishIn),
-                        byLoss ? texts.decimals(o.loss(), 2) : texts.decimals(o.deaths(), 1),
-                        byLoss ? o.loss() : o.deaths(),
-                        byLoss ? o.loss() : o.deathsLow(),
-                        byLoss ? o.loss() : o.deathsHigh(),
-                        o.own(),
-                        o.equals(verdict.best())))
-                .toList();
+        List<OptionBars.Row> rows = shown.stream().map(o -> row(o, byLoss)).toList();
         StringBuilder spoken = new StringBuilder();
         rows.forEach(
-                r -> spoken.append(r.label()).append(": ").append(r.number()).append(". "));
+                r -> spoken.append(r.label()).append(": ").append(r.meanText()).append(". "));
         return new VBox(
                 6,
                 Ui.row(
@@ -212,8 +217,26 @@ public final class DebriefScreen extends BorderPane {
                                         : texts.text("win.optionsUnit", verdict.days(), verdict.stock()),
                                 "sw-label",
                                 "sw-quiet")),
-                new OptionBars(rows, texts.text("win.yours"), texts.text("win.best"), spoken.toString()),
+                new OptionBars(new OptionBars.Data(
+                        rows,
+                        texts.text("win.yours"),
+                        texts.text("win.best"),
+                        texts.language().locale(),
+                        spoken.toString())),
                 Ui.text(more(shown.size()), "sw-label", "sw-quiet"));
+    }
+
+    /** A skewed mean may lie outside eight tanks of ten; the whisker then reaches to it. */
+    private OptionBars.Row row(Verdict.Option o, boolean byLoss) {
+        double mean = byLoss ? o.loss() : o.deaths();
+        return new OptionBars.Row(
+                words.option(o.decision(), fishIn),
+                mean,
+                byLoss ? mean : Math.min(mean, o.deathsLow()),
+                byLoss ? mean : Math.max(mean, o.deathsHigh()),
+                texts.decimals(mean, byLoss ? 2 : 1),
+                o.own(),
+                o.equals(verdict.best()));
     }
 
     private String more(int shown) {
@@ -223,9 +246,9 @@ public final class DebriefScreen extends BorderPane {
 
     private VBox fan() {
         Verdict.Path path = verdict.decisive();
-        List<String> days = new ArrayList<>();
-        for (int day = 0; day <= (int) verdict.days(); day++) {
-            days.add(words.shortDay(decided.minute() + day * Calendar.DAY));
+        List<Tick> days = new ArrayList<>();
+        for (int day = 0; day <= (int) verdict.days(); day += verdict.days() > 10 ? 3 : 1) {
+            days.add(Tick.of(day, words.shortDay(decided.minute() + day * Calendar.DAY)));
         }
         String name = words.why().variable(path.variable());
         String spoken = verdict.lines().stream()
@@ -233,6 +256,19 @@ public final class DebriefScreen extends BorderPane {
                 .findFirst()
                 .map(words.why()::format)
                 .orElse(name);
+        boolean ownIsBest = verdict.own() == 0;
+        FanChart chart = new FanChart(new FanChart.Data(
+                days,
+                path(path, path.own(), "win.yours"),
+                ownIsBest ? null : path(path, path.best(), "win.best"),
+                new FanChart.Level(path.guidance(), texts.text("win.harmsFrom", texts.number(path.guidance()))),
+                new FanChart.Moment(path.returnHours() / 24, List.of(texts.text("win.rulesAct"))),
+                Double.isNaN(path.todayFromLog())
+                        ? null
+                        : new FanChart.Level(
+                                path.todayFromLog(), texts.text("win.today", texts.number(path.todayFromLog(), 2))),
+                texts.language().locale(),
+                spoken));
         return new VBox(
                 6,
                 Ui.row(
@@ -240,15 +276,16 @@ public final class DebriefScreen extends BorderPane {
                         Ui.text(texts.text("win.ahead", name), "sw-strong"),
                         Ui.grow(),
                         Ui.text("mg/L", "sw-label", "sw-quiet")),
-                new FanView(
-                        path,
-                        new FanView.Words(
-                                texts.text("win.yours"),
-                                texts.text("win.best"),
-                                texts.text("win.harmsFrom", texts.number(path.guidance())),
-                                texts.text("win.rulesAct"),
-                                days),
-                        spoken));
+                chart);
+    }
+
+    private FanChart.Path path(Verdict.Path path, List<Verdict.Band> bands, String key) {
+        List<FanChart.Point> points = new ArrayList<>();
+        for (int i = 0; i < bands.size(); i++) {
+            Verdict.Band b = bands.get(i);
+            points.add(new FanChart.Point(path.hours().get(i) / 24, b.low(), b.middle(), b.high()));
+        }
+        return new FanChart.Path(List.of(texts.text(key)), points);
     }
 
     private Region folded(String key, Region content, boolean open) {
@@ -327,6 +364,15 @@ public final class DebriefScreen extends BorderPane {
                 .filter(l -> l.severity() == Severity.RULE || !leading().contains(l))
                 .forEach(l -> box.getChildren().add(Ui.text(words.why().format(l))));
         return box;
+    }
+
+    private String said(ReadingMark readings) {
+        if (readings.total() == 0) {
+            return texts.text("win.nothingRead");
+        }
+        return readings.worst() == null
+                ? texts.text("win.allRead")
+                : texts.text("win.offRead", words.pad(readings.worst().pad()));
     }
 
     private HBox bottom(Runnable goOn) {

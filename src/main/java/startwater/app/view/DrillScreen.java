@@ -31,6 +31,7 @@ import startwater.drill.Scenario;
 import startwater.drill.VisitRecord;
 import startwater.drill.Written;
 import startwater.score.Verdict;
+import startwater.score.WorkingMark;
 import startwater.strip.Pad;
 import startwater.strip.PadColours;
 import startwater.text.Amounts;
@@ -51,7 +52,7 @@ public final class DrillScreen extends BorderPane {
     private final Texts texts;
     private final DrillWords words;
     private final TankPane tank;
-    private final VBox bench = new VBox(10);
+    private final VBox bench = new VBox(6);
     private final VBox log = new VBox(8);
     private @Nullable ScaleView scale;
     private final Label statement = Ui.text("", "sw-statement");
@@ -231,9 +232,9 @@ public final class DrillScreen extends BorderPane {
         card.stopProperty().addListener((p, was, is) -> reading.setText(readingSaid(pad, strip)));
         Button write = Ui.button(texts.text("win.write"), "sw-second", model::writeDown);
         HBox line = Ui.row(8, reading, Ui.grow(), write);
-        VBox box = new VBox(8, head, card, line, Ui.text(texts.text("win.matchHow"), "sw-label", "sw-quiet"));
+        VBox box = new VBox(6, head, card, line);
         box.getStyleClass().add("sw-card");
-        box.setPadding(new Insets(10, 12, 10, 12));
+        box.setPadding(new Insets(8, 12, 8, 12));
         return box;
     }
 
@@ -309,14 +310,18 @@ public final class DrillScreen extends BorderPane {
         if (entry.refusal() != null) {
             return entry.refusal().say(texts);
         }
-        double off = Math.abs(entry.value() / exact - 1);
-        if (off < 0.12) {
+        WorkingMark mark = WorkingMark.of(entry.value(), exact);
+        if (mark.right()) {
             return texts.text("win.sumRight", texts.number(exact, 2));
         }
-        if (Math.abs(entry.value() / (100 * exact) - 1) < 0.1) {
-            return texts.text("win.sumPercent", texts.number(exact, 2));
+        if (mark.slip() != null) {
+            return texts.text("win.slip." + ScreenKeys.of(mark.slip()), texts.number(exact, 2));
         }
-        return texts.text("win.sumOff", texts.number(100 * off, 2), texts.number(tan), texts.number(exact, 2));
+        return texts.text(
+                "win.sumOff",
+                texts.number(100 * Math.abs(mark.relativeError()), 2),
+                texts.number(tan),
+                texts.number(exact, 2));
     }
 
     private void refreshLog() {

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javafx.geometry.Insets;
+import javafx.geometry.VPos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
@@ -27,6 +28,7 @@ import startwater.text.Texts;
 /** Home: what comes next and why, with one button; below it the shelf of drills. */
 final class HomeView extends BorderPane {
     private static final double CARD_WIDTH = 242;
+    private static final double READING_WIDTH = 860;
 
     private final HomeModel model;
     private final DrillWords words;
@@ -72,11 +74,18 @@ final class HomeView extends BorderPane {
                 12,
                 Ui.text(texts.text("home.next"), "sw-strong", "sw-quiet"),
                 Ui.text(told.title(), "sw-title"),
-                Ui.text(told.story(), "sw-sentence"),
+                reading(told.story(), "sw-sentence"),
                 Ui.text(told.goal(), "sw-sentence", "sw-strong"),
                 Ui.text(why(card), "sw-quiet"),
                 facts(s),
                 act);
+    }
+
+    /** Long lines are hard to read. */
+    private static Label reading(String words, String... classes) {
+        Label label = Ui.text(words, classes);
+        label.setMaxWidth(READING_WIDTH);
+        return label;
     }
 
     private String why(Card card) {
@@ -209,7 +218,9 @@ final class HomeView extends BorderPane {
         List<String> said = List.of(w.place(), w.water(), w.stock(), w.keeper(), skills);
         List<String> keys = List.of("home.place", "home.water", "home.stock", "home.keeper", "home.skills");
         for (int i = 0; i < said.size(); i++) {
-            grid.add(Ui.text(texts.text(keys.get(i)), "sw-label", "sw-quiet"), 0, i);
+            Label name = Ui.text(texts.text(keys.get(i)), "sw-label", "sw-quiet");
+            GridPane.setValignment(name, VPos.TOP);
+            grid.add(name, 0, i);
             grid.add(Ui.text(said.get(i), "sw-label"), 1, i);
         }
         return grid;

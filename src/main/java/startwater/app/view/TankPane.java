@@ -1,5 +1,6 @@
 package startwater.app.view;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import javafx.scene.layout.GridPane;
@@ -50,14 +51,18 @@ final class TankPane extends VBox {
         GridPane facts = new GridPane();
         facts.setHgap(24);
         facts.setVgap(6);
-        facts.add(fact(texts.decimals(seen.temperatureC(), 1) + " °C", texts.text("win.water")), 0, 0);
+        List<VBox> known = new ArrayList<>();
+        known.add(fact(texts.decimals(seen.temperatureC(), 1) + " °C", texts.text("win.water")));
         if (seen.oxygenMgPerL() != null) {
-            facts.add(fact(texts.decimals(seen.oxygenMgPerL(), 1) + " mg/L", texts.text("win.oxygen")), 1, 0);
+            known.add(fact(texts.decimals(seen.oxygenMgPerL(), 1) + " mg/L", texts.text("win.oxygen")));
         }
         if (scenario.fish() != null) {
-            facts.add(fact(texts.number(seen.alive()), texts.text("win.alive", seen.found())), 0, 1);
+            known.add(fact(texts.number(seen.alive()), texts.text("win.alive", seen.found())));
         }
-        facts.add(fact(texts.text(seen.air() ? "win.on" : "win.off"), texts.text("win.airRuns")), 1, 1);
+        known.add(fact(texts.text(seen.air() ? "win.on" : "win.off"), texts.text("win.airRuns")));
+        for (int i = 0; i < known.size(); i++) {
+            facts.add(known.get(i), i % 2, i / 2);
+        }
         getChildren()
                 .setAll(
                         Ui.row(

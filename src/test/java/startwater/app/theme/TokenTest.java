@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,6 +14,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import javafx.scene.paint.Color;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -74,6 +77,24 @@ class TokenTest {
         }
         assertContrast(theme, Token.CARD_EDGE, Token.CARD, GRAPHICS);
         assertContrast(theme, Token.RIPPLE, Token.WATER_SKIN, GRAPHICS);
+    }
+
+    @Test
+    void paintedPartsTakeTheirColoursFromTokensOnly() throws IOException {
+        Pattern literal =
+                Pattern.compile("Color\\.(web|rgb|hsb|color|gray)|Color\\.(?!TRANSPARENT)[A-Z]{3,}|#[0-9A-Fa-f]{6}");
+        int files = 0;
+        for (String folder : List.of("chart", "view/part")) {
+            try (Stream<Path> sources = Files.list(Path.of("src/main/java/startwater/app", folder))) {
+                for (Path source : sources.toList()) {
+                    files++;
+                    assertThat(literal.matcher(Files.readString(source)).find())
+                            .as(source.toString())
+                            .isFalse();
+                }
+            }
+        }
+        assertThat(files).isGreaterThan(15);
     }
 
     /** WCAG's own figures for grey on white. */
