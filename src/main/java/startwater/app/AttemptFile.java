@@ -150,7 +150,9 @@ public final class AttemptFile {
     public void close() {
         writer.shutdown();
         try {
-            failed |= !writer.awaitTermination(LAST_WRITES_S, TimeUnit.SECONDS);
+            if (!writer.awaitTermination(LAST_WRITES_S, TimeUnit.SECONDS)) {
+                failed = true;
+            }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.application.Platform;
 import javafx.geometry.Insets;
+import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
@@ -38,6 +41,7 @@ import startwater.text.Amounts;
 import startwater.text.DrillWords;
 import startwater.text.Language;
 import startwater.text.NumberEntry;
+import startwater.text.ReadingEntry;
 import startwater.text.Texts;
 import startwater.text.VisitFacts;
 import startwater.water.Dose;
@@ -55,6 +59,7 @@ public final class DrillScreen extends BorderPane {
     private final VBox bench = new VBox(6);
     private final VBox log = new VBox(8);
     private @Nullable ScaleView scale;
+    private @Nullable TextField typed;
     private final Label statement = Ui.text("", "sw-statement");
     private final Label rest = Ui.text("", "sw-quiet");
     private final Label open = Ui.text("", "sw-strong");
@@ -73,7 +78,12 @@ public final class DrillScreen extends BorderPane {
         getStyleClass().add("sw-paper");
         model.changesProperty().addListener((p, was, is) -> refreshBench());
         model.inHandProperty().addListener((p, was, is) -> refreshBench());
-        sceneProperty().addListener((p, was, is) -> visit());
+        // Leaving the window is no visit: after the last decision its look back is shown first.
+        sceneProperty().addListener((p, was, is) -> {
+            if (is != null) {
+                visit();
+            }
+        });
         visit();
     }
 
@@ -146,7 +156,8 @@ public final class DrillScreen extends BorderPane {
         if (model.run().over()) {
             return;
         }
-        boolean scaleHadFocus = scale != null && scale.isFocused();
+        boolean typedHadFocus = typed != null && typed.isFocused();
+        boolean benchHadFocus = hasFocus(bench);
         bench.getChildren().setAll(benchHead(), dipRow());
         Pad inHand = model.inHandProperty().get();
         DippedStrip strip = inHand == null ? null : model.wet(inHand);
@@ -158,9 +169,24 @@ public final class DrillScreen extends BorderPane {
         bench.getChildren().add(workOut());
         refreshLog();
         refreshStatement();
-        if (scaleHadFocus && scale != null) {
+        keepFocus(benchHadFocus, typedHadFocus);
+    }
+
+    /** The bench is built anew after each reading; whoever works by keyboard goes on where they were. */
+    private void keepFocus(boolean benchHadFocus, boolean typedHadFocus) {
+        if (typedHadFocus && typed != null) {
+            typed.requestFocus();
+        } else if (benchHadFocus && scale != null) {
             scale.requestFocus();
         }
+    }
+
+    private static boolean hasFocus(Parent part) {
+        Node at = part.getScene() == null ? null : part.getScene().getFocusOwner();
+        while (at != null && at != part) {
+            at = at.getParent();
+        }
+        return at != null;
     }
 
     private HBox benchHead() {
@@ -231,11 +257,35 @@ public final class DrillScreen extends BorderPane {
         Label reading = Ui.text(readingSaid(pad, strip));
         card.stopProperty().addListener((p, was, is) -> reading.setText(readingSaid(pad, strip)));
         Button write = Ui.button(texts.text("win.write"), "sw-second", model::writeDown);
-        HBox line = Ui.row(8, reading, Ui.grow(), write);
-        VBox box = new VBox(6, head, card, line);
+        Label refusal = Ui.text("", "sw-label", "sw-danger");
+        refusal.setId("reading-refusal");
+        refusal.managedProperty().bind(refusal.textProperty().isNotEmpty());
+        TextField entry = readingField(pad, refusal);
+        typed = entry;
+        HBox line =
+                Ui.row(8, reading, Ui.grow(), Ui.text(texts.text("win.typeIt"), "sw-label", "sw-quiet"), entry, write);
+        VBox box = new VBox(6, head, card, line, refusal);
         box.getStyleClass().add("sw-card");
         box.setPadding(new Insets(8, 12, 8, 12));
         return box;
+    }
+
+    /** A reading typed instead of matched; what is none stays in the field, with the reason below. */
+    private TextField readingField(Pad pad, Label refusal) {
+        TextField field = new TextField();
+        field.setId("reading");
+        field.setPrefColumnCount(4);
+        field.setAccessibleText(texts.text("win.typeSpoken", words.pad(pad)));
+        field.setOnAction(e -> {
+            ReadingEntry entry = ReadingEntry.of(pad, field.getText());
+            if (entry.refusal() == null) {
+                model.choose(entry.stop());
+                model.writeDown();
+            } else {
+                refusal.setText(entry.refusal().say(texts));
+            }
+        });
+        return field;
     }
 
     private String readingSaid(Pad pad, DippedStrip strip) {
@@ -276,7 +326,7 @@ public final class DrillScreen extends BorderPane {
             return box;
         }
         double share = UnionisedAmmonia.fraction(ph, facts.seen().temperatureC());
-        javafx.scene.control.TextField sum = new javafx.scene.control.TextField();
+        TextField sum = new TextField();
         sum.setPrefColumnCount(6);
         sum.setAccessibleText(texts.text("win.yourSum"));
         Label answer = Ui.text("", "sw-label");

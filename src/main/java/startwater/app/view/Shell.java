@@ -120,14 +120,25 @@ public final class Shell extends BorderPane implements Navigator {
             look.dress(getScene());
         }
         keepSettings();
+        refreshFrom("#look");
+    }
+
+    /** Makes the page anew and leaves the keys where they were. */
+    private void refreshFrom(String id) {
+        boolean there = getScene() != null && getScene().getFocusOwner() != null;
         refresh();
+        if (there
+                && getLeft() instanceof ScrollPane pane
+                && pane.getContent().lookup(id) instanceof Ui.Choice<?> choice) {
+            choice.focusChosen();
+        }
     }
 
     private void speak(Language now) {
         language = now;
         words = words(now);
         keepSettings();
-        refresh();
+        refreshFrom("#language");
     }
 
     private void keepSettings() {

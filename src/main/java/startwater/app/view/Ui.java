@@ -4,21 +4,17 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.property.DoubleProperty;
-import javafx.beans.property.ObjectProperty;
-import javafx.beans.property.SimpleObjectProperty;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.control.ToggleButton;
-import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import org.jspecify.annotations.Nullable;
 import startwater.text.Amounts.Amount;
 import startwater.text.Texts;
 
@@ -65,37 +61,38 @@ final class Ui {
         return row;
     }
 
-    /** One of several, as segments. */
-    static final class Choice<T> extends HBox {
-        private final ObjectProperty<@Nullable T> value = new SimpleObjectProperty<>();
-        private final ToggleGroup group = new ToggleGroup();
+    /** One of several values, as segments; the keys are those of the part it wraps. */
+    static final class Choice<T> extends StackPane {
+        private final startwater.app.view.part.Choice segments;
+        private final List<T> values;
+        private boolean quiet;
 
         Choice(String name, List<T> values, Function<T, String> words, Consumer<T> chosen) {
-            getStyleClass().add("sw-choice");
-            setAccessibleText(name);
-            for (T v : values) {
-                ToggleButton segment = new ToggleButton(words.apply(v));
-                segment.setToggleGroup(group);
-                segment.setUserData(v);
-                segment.setAccessibleText(name + ": " + words.apply(v));
-                if (getChildren().isEmpty()) {
-                    segment.getStyleClass().add("sw-first");
+            this.values = List.copyOf(values);
+            segments = new startwater.app.view.part.Choice(
+                    name, values.stream().map(words).toList());
+            segments.chosenProperty().addListener((p, was, is) -> {
+                if (!quiet && is.intValue() >= 0) {
+                    chosen.accept(this.values.get(is.intValue()));
                 }
-                segment.setOnAction(e -> {
-                    // One of them always stands.
-                    segment.setSelected(true);
-                    value.set(v);
-                    chosen.accept(v);
-                });
-                getChildren().add(segment);
-            }
+            });
+            setAlignment(Pos.CENTER_LEFT);
             setMaxWidth(Region.USE_PREF_SIZE);
+            getChildren().add(segments);
         }
 
         /** Shows a choice without telling anybody. */
-        void select(@Nullable T v) {
-            value.set(v);
-            group.getToggles().forEach(t -> t.setSelected(v != null && v.equals(t.getUserData())));
+        void select(T value) {
+            quiet = true;
+            segments.chosenProperty().set(values.indexOf(value));
+            quiet = false;
+        }
+
+        /** Puts the keys on the segment that is chosen. */
+        void focusChosen() {
+            segments.getChildren()
+                    .get(Math.max(0, segments.chosenProperty().get()))
+                    .requestFocus();
         }
     }
 

