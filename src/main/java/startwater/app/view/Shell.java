@@ -3,7 +3,7 @@ package startwater.app.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ThreadLocalRandom;
+import java.util.function.LongSupplier;
 import javafx.application.Platform;
 import javafx.geometry.Insets;
 import javafx.scene.Scene;
@@ -36,12 +36,15 @@ public final class Shell extends BorderPane implements Navigator {
     private static final int ZOOM_STEP = 25;
 
     private final Attempts attempts;
+    private final LongSupplier variants;
     private Language language;
     private Look look = new Look(Theme.LIGHT, 100);
 
-    public Shell(Language language, Attempts attempts) {
+    /** @param variants which hidden tank each new drill gets */
+    public Shell(Language language, Attempts attempts, LongSupplier variants) {
         this.language = language;
         this.attempts = attempts;
+        this.variants = variants;
         home();
     }
 
@@ -102,8 +105,7 @@ public final class Shell extends BorderPane implements Navigator {
 
     @Override
     public void start(Scenario scenario) {
-        long variant = ThreadLocalRandom.current().nextLong(1, 1_000_000);
-        DrillRun run = DrillRun.start(scenario, variant, DrillRun.Pace.LEARNER);
+        DrillRun run = DrillRun.start(scenario, variants.getAsLong(), DrillRun.Pace.LEARNER);
         attempts.save(run);
         show(new DrillScreen(run, language, this));
     }
