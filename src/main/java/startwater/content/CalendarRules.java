@@ -149,18 +149,42 @@ final class CalendarRules {
         }
         for (Scenario.Happening.Kind kind : Scenario.Happening.Kind.values()) {
             if (ScenarioShape.eventName(kind).equals(event.text("kind"))) {
-                boolean lasts = kind != Scenario.Happening.Kind.SET_POINT;
-                boolean sized = kind == Scenario.Happening.Kind.SET_POINT || kind == Scenario.Happening.Kind.OVERFED;
-                need(cell, "hours", lasts);
-                need(cell, "amount", sized);
+                boolean setPoint = kind == Scenario.Happening.Kind.SET_POINT;
+                boolean overfed = kind == Scenario.Happening.Kind.OVERFED;
+                if ((setPoint || overfed) && event.has("hours")) {
+                    faults.add(cell.line(), Complaint.EVENT_HAS_NO, "kind", event.text("kind"), "key", "hours");
+                }
+                needAmount(cell, setPoint || overfed);
+                if (setPoint) {
+                    amount(event, ScenarioShape.LEAST_SET_POINT_C, ScenarioShape.MOST_SET_POINT_C);
+                } else if (overfed) {
+                    amount(event, 0, ScenarioShape.MOST_RATIONS);
+                }
             }
         }
     }
 
-    private void need(Cell event, String key, boolean needed) {
-        if (needed != event.group().has(key)) {
+    private void needAmount(Cell event, boolean needed) {
+        if (needed != event.group().has("amount")) {
             Complaint complaint = needed ? Complaint.EVENT_NEEDS : Complaint.EVENT_HAS_NO;
-            faults.add(event.line(), complaint, "kind", event.group().text("kind"), "key", key);
+            faults.add(event.line(), complaint, "kind", event.group().text("kind"), "key", "amount");
+        }
+    }
+
+    private void amount(Fields event, double low, double high) {
+        double amount = event.number("amount");
+        if (amount < low || amount > high) {
+            faults.add(
+                    event.line("amount"),
+                    Complaint.OUT_OF_RANGE,
+                    "key",
+                    "amount",
+                    "value",
+                    amount,
+                    "low",
+                    low,
+                    "high",
+                    high);
         }
     }
 }

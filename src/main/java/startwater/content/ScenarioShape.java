@@ -30,6 +30,12 @@ final class ScenarioShape {
     static final int SCHEMA = 1;
     /** Most decisions of a drill: it should take twelve minutes. */
     static final int MOST_DECISIONS = 8;
+    /** Coldest and warmest water that a heater or a room may keep, °C: what the chemistry is good for. */
+    static final double LEAST_SET_POINT_C = 1;
+
+    static final double MOST_SET_POINT_C = 40;
+    /** Most table rations of a day that somebody gives at once. */
+    static final double MOST_RATIONS = 10;
     /** Number of standing rules. */
     static final int STANDING_RULES = 15;
 
@@ -57,7 +63,7 @@ final class ScenarioShape {
             need("carbonDioxideRatio", number(0.1, 1.5), "CO2 over oxygen transfer: 0.4 bubbles, 0.9 splashing"),
             need("roomCarbonDioxidePpm", number(300, 10_000), "CO2 in the air of the room, ppm (600 indoors)"),
             need("altitudeM", number(0, 5000), "Height above the sea, m"),
-            need("setPointC", number(1, 40), "Temperature to which the water drifts, C"),
+            need("setPointC", number(LEAST_SET_POINT_C, MOST_SET_POINT_C), "Temperature to which the water drifts, C"),
             need("temperatureRatePerDay", number(0.1, 24), "How fast it drifts there, 1/d (about 2)"));
 
     static final GroupShape FISH = group(
@@ -121,8 +127,8 @@ final class ScenarioShape {
     static final GroupShape EVENT = group(
             need("atDay", number(0, 400), "Days from day 0"),
             need("kind", new WordShape(eventKinds()), "What happens"),
-            may("hours", number(0, 1000), "How long it lasts, h"),
-            may("amount", number(0, 100), "C for set-point; times the table ration for overfed"));
+            may("hours", number(0, 1000), "How long it is off, h; left out: for good"),
+            may("amount", number(0, 100), "C for set-point; day's table rations given at once for overfed"));
 
     static final GroupShape FILE = group(
             need("schema", new VersionShape(SCHEMA), "Always 1"),

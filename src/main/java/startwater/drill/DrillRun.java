@@ -284,6 +284,10 @@ public final class DrillRun {
     }
 
     private boolean asksAt(int number, @Nullable FishMood mood) {
+        if (scenario.fish() != null && alive == 0) {
+            // Nothing is left to decide for; the days run out under the last orders.
+            return false;
+        }
         if (pace == Pace.EVERY_VISIT) {
             return true;
         }

@@ -29,7 +29,7 @@ public final class Stream {
 
     /** Even between 0 and 1, both excluded. */
     public double uniform() {
-        return ((bits() >>> 11) + 0.5) * 0x1.0p-53;
+        return ((bits() >>> 12) + 0.5) * 0x1.0p-52;
     }
 
     /** Standard normal, by the inverse of its distribution. */

@@ -2,10 +2,10 @@ package startwater.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.HashSet;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
+import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,23 +47,19 @@ class GalleryTest {
     }
 
     private static int colours(WritableImage image) {
-        Set<Integer> colours = new HashSet<>();
-        for (int y = 0; y < image.getHeight(); y++) {
-            for (int x = 0; x < image.getWidth(); x++) {
-                colours.add(image.getPixelReader().getArgb(x, y));
-            }
-        }
-        return colours.size();
+        return (int) Arrays.stream(pixels(image)).distinct().count();
     }
 
     private static double inked(WritableImage image) {
-        int ground = image.getPixelReader().getArgb(0, 0);
-        double inked = 0;
-        for (int y = 0; y < image.getHeight(); y++) {
-            for (int x = 0; x < image.getWidth(); x++) {
-                inked += image.getPixelReader().getArgb(x, y) == ground ? 0 : 1;
-            }
-        }
-        return inked;
+        int[] pixels = pixels(image);
+        return Arrays.stream(pixels).filter(pixel -> pixel != pixels[0]).count();
+    }
+
+    private static int[] pixels(WritableImage image) {
+        int width = (int) image.getWidth();
+        int height = (int) image.getHeight();
+        int[] pixels = new int[width * height];
+        image.getPixelReader().getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), pixels, 0, width);
+        return pixels;
     }
 }

@@ -144,7 +144,10 @@ class ScenarioMistakesTest {
             new Mistake("  day: 8", "  day: 0", Complaint.BEFORE_TOO_LATE, "- fromDay: 0"),
             // R21 events
             event("{atDay: 22, kind: air-off, hours: 2}", Complaint.EVENT_OUTSIDE),
-            event("{atDay: 9, kind: air-off}", Complaint.EVENT_NEEDS),
+            event("{atDay: 9, kind: set-point}", Complaint.EVENT_NEEDS),
+            event("{atDay: 9, kind: overfed, hours: 2, amount: 2}", Complaint.EVENT_HAS_NO),
+            event("{atDay: 9, kind: overfed, amount: 20}", Complaint.OUT_OF_RANGE),
+            event("{atDay: 9, kind: set-point, amount: 60}", Complaint.OUT_OF_RANGE),
             event("{atDay: 9, kind: air-off, hours: 1, amount: 1}", Complaint.EVENT_HAS_NO),
             event("{atDay: 9, kind: AIR_OFF, hours: 1}", Complaint.UNKNOWN_NAME_NEAR),
             // R22, R23

@@ -80,14 +80,16 @@ class ScenarioReaderTest {
                 .with(
                         "events: []",
                         "events: [{atDay: 9.5, kind: power-off, hours: 3},"
-                                + " {atDay: 11, kind: overfed, hours: 8, amount: 2},"
-                                + " {atDay: 12, kind: set-point, amount: 22}]"));
+                                + " {atDay: 11, kind: overfed, amount: 2},"
+                                + " {atDay: 12, kind: set-point, amount: 22},"
+                                + " {atDay: 13, kind: pump-off}]"));
         assertThat(s.keeper().away()).containsExactly(new Scenario.Away(10, 12.5));
         assertThat(s.events())
                 .containsExactly(
                         new Scenario.Happening(9.5, Scenario.Happening.Kind.POWER_OFF, 3, 0),
-                        new Scenario.Happening(11, Scenario.Happening.Kind.OVERFED, 8, 2),
-                        new Scenario.Happening(12, Scenario.Happening.Kind.SET_POINT, 0, 22));
+                        new Scenario.Happening(11, Scenario.Happening.Kind.OVERFED, 0, 2),
+                        new Scenario.Happening(12, Scenario.Happening.Kind.SET_POINT, 0, 22),
+                        new Scenario.Happening(13, Scenario.Happening.Kind.PUMP_OFF, 0, 0));
     }
 
     @Test

@@ -67,7 +67,7 @@ final class LabelPlacer {
         for (int i = 0; i + 3 < points.length; i += 2) {
             double dx = points[i + 2] - points[i];
             double dy = points[i + 3] - points[i + 1];
-            int pieces = (int) Math.max(1, Math.ceil(Math.hypot(dx, dy) / 3));
+            int pieces = (int) Math.max(1, Math.ceil(Math.hypot(dx, dy) / 4));
             for (int k = 0; k <= pieces; k++) {
                 lines.add(new double[] {
                     points[i] + dx * k / pieces, points[i + 1] + dy * k / pieces,
@@ -93,7 +93,7 @@ final class LabelPlacer {
             for (int r = 0; r < REACHES.length; r++) {
                 for (int d = above ? DIRECTIONS / 2 + 1 : 0; d < DIRECTIONS; d++) {
                     Place place = around(above, width, height, anchors[a], anchors[a + 1], REACHES[r], d);
-                    double cost = cost(place, REACHES[r]) + 0.8 * a;
+                    double cost = cost(place, REACHES[r] + 0.8 * a, least);
                     if (cost < least) {
                         least = cost;
                         best = place;
@@ -121,13 +121,15 @@ final class LabelPlacer {
         return new Place(new Box(x, held, width, height), ax, ay);
     }
 
-    private double cost(Place place, double reach) {
+    /** What a place costs; it stops counting once the place can no longer be the best. */
+    private double cost(Place place, double reach, double least) {
         Box box = place.box().grown(CLEARANCE);
         double cost = reach + outside(place.box()) * 200;
         for (Box other : taken) {
             cost += box.overlaps(other) ? LABEL_COST : 0;
         }
-        for (double[] point : lines) {
+        for (int i = 0; i < lines.size() && cost < least; i++) {
+            double[] point = lines.get(i);
             cost += box.holds(point[0], point[1]) ? LINE_COST : 0;
         }
         return cost;

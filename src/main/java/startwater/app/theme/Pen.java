@@ -1,6 +1,7 @@
 package startwater.app.theme;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.Canvas;
@@ -172,19 +173,40 @@ public final class Pen {
         gc.stroke();
     }
 
-    /** Slanting lines every {@code gap} units inside an area of straight sides; x and y in turn. */
+    /**
+     * Slanting lines every {@code gap} units inside an area of straight sides; x and y in turn. Each line is cut at the sides
+     * rather than clipped, which would be dear without a graphics card.
+     */
     public void hatch(double gap, double thickness, Color color, double... points) {
-        double[] bounds = bounds(points);
-        gc.save();
-        path(points);
-        gc.closePath();
-        gc.clip();
-        double tall = bounds[3] - bounds[1];
-        double first = Math.floor((bounds[0] + bounds[1]) / gap) * gap;
-        for (double sum = first; sum <= bounds[2] + bounds[3]; sum += gap) {
-            line(sum - bounds[1], bounds[1], sum - bounds[1] - tall, bounds[3], thickness, color);
+        double low = Double.MAX_VALUE;
+        double high = -Double.MAX_VALUE;
+        for (int i = 0; i + 1 < points.length; i += 2) {
+            low = Math.min(low, points[i] + points[i + 1]);
+            high = Math.max(high, points[i] + points[i + 1]);
         }
-        gc.restore();
+        for (double sum = Math.ceil(low / gap) * gap; sum < high; sum += gap) {
+            double[] xs = crossings(sum, points);
+            for (int i = 0; i + 1 < xs.length; i += 2) {
+                line(xs[i], sum - xs[i], xs[i + 1], sum - xs[i + 1], thickness, color);
+            }
+        }
+    }
+
+    /** Where the line x + y = sum crosses the sides of an area, from left to right. */
+    static double[] crossings(double sum, double... points) {
+        double[] xs = new double[points.length / 2];
+        int count = 0;
+        for (int i = 0; i + 1 < points.length; i += 2) {
+            int next = (i + 2) % points.length;
+            double here = points[i] + points[i + 1] - sum;
+            double there = points[next] + points[next + 1] - sum;
+            if ((here < 0) != (there < 0)) {
+                xs[count++] = points[i] + here / (here - there) * (points[next] - points[i]);
+            }
+        }
+        double[] found = Arrays.copyOf(xs, count);
+        Arrays.sort(found);
+        return found;
     }
 
     /** The same inside a box. */
@@ -208,17 +230,6 @@ public final class Pen {
         for (int i = 2; i + 1 < points.length; i += 2) {
             gc.lineTo(points[i], points[i + 1]);
         }
-    }
-
-    private static double[] bounds(double... points) {
-        double[] bounds = {points[0], points[1], points[0], points[1]};
-        for (int i = 0; i + 1 < points.length; i += 2) {
-            bounds[0] = Math.min(bounds[0], points[i]);
-            bounds[1] = Math.min(bounds[1], points[i + 1]);
-            bounds[2] = Math.max(bounds[2], points[i]);
-            bounds[3] = Math.max(bounds[3], points[i + 1]);
-        }
-        return bounds;
     }
 
     private static double measure(String text, Font font) {

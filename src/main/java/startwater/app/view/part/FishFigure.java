@@ -218,15 +218,18 @@ final class FishFigure {
         gc.stroke();
     }
 
+    /** Faint bars from the back to the middle of the flank. */
     private void bars() {
-        gc.save();
-        outline();
-        gc.clip();
-        gc.setFill(back.deriveColor(0, 1, 1, 0.20));
-        for (double s = 0.27; s < 0.76; s += 0.085) {
-            gc.fillRect(x(s) - 0.016, -0.2, 0.03, 0.26);
+        gc.setStroke(back.deriveColor(0, 1, 1, 0.22));
+        gc.setLineWidth(0.03);
+        for (int i = 4; i < PLACES.length; i++) {
+            bar(PLACES[i], kind.upper[i]);
+            bar((PLACES[i - 1] + PLACES[i]) / 2, (kind.upper[i - 1] + kind.upper[i]) / 2);
         }
-        gc.restore();
+    }
+
+    private void bar(double s, double upper) {
+        gc.strokeLine(x(s), spine(s) - 0.88 * upper, x(s), spine(s) + 0.3 * upper);
     }
 
     private void head(boolean alive) {

@@ -92,7 +92,8 @@ final class Shoal {
         double length = lengthAt(depth);
         double angle = Math.toRadians(noseUp);
         double x = snoutX - (right ? 1 : -1) * 0.5 * length * Math.cos(angle);
-        double held = Math.max(body.left() + 0.3 * length, Math.min(body.right() - 0.3 * length, x));
+        double reach = length * (0.5 * Math.cos(angle) + 0.12 * Math.sin(angle)) + 4;
+        double held = Math.max(body.left() + reach, Math.min(body.right() - reach, x));
         double y = body.surface() + 1.5 + 0.5 * length * Math.sin(angle);
         return new Swimmer(held, y, length, noseUp, right, depth, phase(), true);
     }

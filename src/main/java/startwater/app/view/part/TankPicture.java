@@ -123,11 +123,7 @@ public final class TankPicture extends Painted {
             shoalWidth = width;
             shoalHeight = height;
         }
-        GraphicsContext gc = pen.gc();
         body.paintBack(pen, look.haze());
-        gc.save();
-        body.waterPath(gc);
-        gc.clip();
         for (int depth = 2; depth >= 0; depth--) {
             paintFish(pen, body, depth);
             paintVeil(pen, body, depth);
@@ -137,7 +133,6 @@ public final class TankPicture extends Painted {
         }
         paintSpecks(pen, body);
         paintLying(pen, body);
-        gc.restore();
         body.paintSurface(pen, still ? 0 : seconds);
         paintRings(pen, body);
         paintFloating(pen, body);
@@ -193,7 +188,8 @@ public final class TankPicture extends Painted {
                         CycleMethod.NO_CYCLE,
                         new Stop(0, pen.color(Token.VEIL, 0.45 * share)),
                         new Stop(1, pen.color(Token.VEIL, share))));
-        pen.gc().fillRect(body.left(), body.surface(), body.width(), body.drain() - body.surface());
+        body.waterPath(pen.gc());
+        pen.gc().fill();
     }
 
     private void paintSpecks(Pen pen, TankBody body) {

@@ -23,6 +23,8 @@ class ShoalTest {
                 assertThat(s.x()).isBetween(BODY.left(), BODY.right());
                 assertThat(s.y()).isBetween(BODY.surface(), BODY.floor());
                 assertThat(s.snoutY()).isGreaterThan(BODY.surface());
+                assertThat(s.snoutX()).isBetween(BODY.left(), BODY.right());
+                assertThat(2 * s.x() - s.snoutX()).as("tail").isBetween(BODY.left(), BODY.right());
             }
         }
     }
