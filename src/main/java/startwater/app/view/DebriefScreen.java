@@ -377,6 +377,8 @@ public final class DebriefScreen extends BorderPane {
 
     private HBox bottom(Runnable goOn) {
         Button on = Ui.button(texts.text("win.goOn"), "sw-primary", goOn);
+        on.setId("go-on");
+        on.setMinWidth(Region.USE_PREF_SIZE);
         on.setDefaultButton(true);
         HBox bar = Ui.row(16, Ui.text(texts.text("caution"), "sw-label", "sw-quiet"), Ui.grow(), on);
         bar.getStyleClass().addAll("sw-panel", "sw-hairline-top");

@@ -122,7 +122,7 @@ public final class DrillScreen extends BorderPane {
         ScrollPane logScroll = scroll(log);
         double scaleNow = Look.of(getScene()).scale();
         if (scaleNow >= STACK_FROM) {
-            VBox stack = new VBox(24, tank, bench, log);
+            VBox stack = new VBox(24, tank, bench, log, decision());
             stack.setPadding(new Insets(16, 24, 16, 24));
             return scroll(stack);
         }
@@ -207,6 +207,7 @@ public final class DrillScreen extends BorderPane {
         Button dip = Ui.button(texts.text("win.dip"), "sw-second", () -> model.dip(1));
         Button dilute = Ui.button(texts.text("win.dilute"), "", () -> model.dip(10));
         Button chloride = Ui.button(texts.text("win.dipChloride"), "", model::dipChloride);
+        dip.setId("dip");
         dip.setDisable(model.run().stripsLeft() <= 0);
         dilute.setDisable(model.run().stripsLeft() <= 0);
         chloride.setDisable(model.run().chlorideStripsLeft() <= 0);
@@ -385,10 +386,11 @@ public final class DrillScreen extends BorderPane {
                         LogTable.of(model.run().log(), words));
     }
 
-    private VBox decisionBar() {
+    /** What is decided on. At large type it stands at the end of the page, and only what will happen stays in view. */
+    private VBox decision() {
         VisitFacts facts = model.facts();
         Scenario s = model.run().scenario();
-        FlowPane fields = new FlowPane(24, 8);
+        FlowPane fields = new FlowPane(18, 8);
         if (facts.fishIn()) {
             Ui.Choice<Double> feed = new Ui.Choice<>(
                     texts.text("win.feed"),
@@ -445,22 +447,46 @@ public final class DrillScreen extends BorderPane {
                 fields,
                 foresight(facts),
                 Ui.text(texts.text("caution"), "sw-label", "sw-quiet"));
-        left.setPadding(new Insets(12, 24, 10, 24));
-        HBox.setHgrow(left, Priority.ALWAYS);
+        return left;
+    }
+
+    private VBox decisionBar() {
+        VisitFacts facts = model.facts();
+        boolean stacked = Look.of(getScene()).scale() >= STACK_FROM;
         go.setText(texts.text(
                 "win.go", words.when(facts.nextMinute(), model.run().now().minute())));
+        go.setId("go");
+        go.setWrapText(true);
         go.setMaxWidth(Double.MAX_VALUE);
         go.setDisable(false);
+        VBox bar = new VBox(stacked ? compact() : beside());
+        bar.getStyleClass().addAll("sw-panel", "sw-water-rule");
+        return bar;
+    }
+
+    private HBox beside() {
         VBox right =
                 new VBox(8, Ui.text(texts.text("win.willHappen"), "sw-label", "sw-quiet"), statement, rest, open, go);
         right.getStyleClass().add("sw-wash");
         right.setPadding(new Insets(12, 24, 12, 24));
+        VBox left = decision();
+        left.setPadding(new Insets(12, 24, 10, 24));
+        HBox.setHgrow(left, Priority.ALWAYS);
         double width = 376 * Look.of(getScene()).scale();
         right.setPrefWidth(width);
-        right.setMinWidth(Math.min(width, 560));
-        HBox bar = new HBox(left, right);
-        bar.getStyleClass().addAll("sw-panel", "sw-water-rule");
-        return new VBox(bar);
+        right.setMinWidth(width);
+        return new HBox(left, right);
+    }
+
+    /** The statement and the button alone, side by side. */
+    private HBox compact() {
+        VBox said = new VBox(2, statement, rest, open);
+        HBox.setHgrow(said, Priority.ALWAYS);
+        go.setMinWidth(Region.USE_PREF_SIZE);
+        HBox bar = Ui.row(24, said, go);
+        bar.getStyleClass().add("sw-wash");
+        bar.setPadding(new Insets(12, 24, 12, 24));
+        return bar;
     }
 
     private double nearestFeed() {

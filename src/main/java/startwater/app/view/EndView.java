@@ -17,6 +17,7 @@ import startwater.app.chart.Tick;
 import startwater.app.chart.TimeLine;
 import startwater.app.chart.Tone;
 import startwater.app.model.EndModel;
+import startwater.app.theme.Look;
 import startwater.drill.Calendar;
 import startwater.drill.DrillRun.TruthPoint;
 import startwater.drill.Scenario;
@@ -30,6 +31,8 @@ import startwater.text.Texts;
 
 /** The end of a drill: the stock beside the standing rules and doing nothing, truth against what was written, luck apart. */
 final class EndView extends BorderPane {
+    private static final double STACK_FROM = 1.45;
+
     private final EndModel model;
     private final DrillWords words;
     private final Texts texts;
@@ -39,6 +42,16 @@ final class EndView extends BorderPane {
         this.words = words;
         this.texts = words.texts();
         setTop(topBar());
+        sceneProperty().addListener((p, was, is) -> {
+            if (is != null) {
+                setCenter(page());
+            }
+        });
+        setCenter(page());
+        setBottom(bottom(home, again));
+    }
+
+    private Region page() {
         VBox page = new VBox(18);
         page.setPadding(new Insets(20, 24, 24, 24));
         if (model.summaryProperty().get() == null) {
@@ -46,8 +59,7 @@ final class EndView extends BorderPane {
         } else {
             fill(page, model.summary());
         }
-        setCenter(Shell.scroll(page));
-        setBottom(bottom(home, again));
+        return Shell.scroll(page);
     }
 
     private HBox topBar() {
@@ -100,6 +112,9 @@ final class EndView extends BorderPane {
         mark.setMinWidth(180);
         mark.getStyleClass().add("sw-hairline-left");
         mark.setPadding(new Insets(0, 0, 0, 20));
+        if (Look.of(getScene()).scale() >= STACK_FROM) {
+            return new VBox(16, said, mark);
+        }
         return new HBox(24, said, mark);
     }
 
@@ -116,6 +131,9 @@ final class EndView extends BorderPane {
                 stocks(end),
                 texts.language().locale(),
                 texts.text("end.spoken", end.ownAlive(), end.rulesAlive(), end.nothingAlive())));
+        line.setId("truth");
+        // At large type it may be squeezed rather than push the page out of the window.
+        line.setMinWidth(0);
         return new VBox(
                 6,
                 Ui.text(texts.text("end.truth"), "sw-sentence", "sw-strong"),

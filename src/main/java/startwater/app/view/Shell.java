@@ -197,7 +197,7 @@ public final class Shell extends BorderPane implements Navigator {
         all.getStyleClass().add("sw-panel");
         ScrollPane scroll = scroll(all);
         scroll.setFitToHeight(true);
-        scroll.setPrefWidth(NAV_WIDTH * Math.min(1.6, look.scale()));
+        scroll.setPrefWidth(NAV_WIDTH * Math.min(2, look.scale()));
         scroll.setMinWidth(Region.USE_PREF_SIZE);
         return scroll;
     }

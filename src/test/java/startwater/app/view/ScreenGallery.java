@@ -1,0 +1,161 @@
+package startwater.app.view;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Predicate;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+import javafx.stage.Stage;
+import javax.imageio.ImageIO;
+import startwater.app.AttemptFile;
+import startwater.app.Fx;
+import startwater.app.theme.Theme;
+import startwater.content.Library;
+import startwater.text.Language;
+
+/**
+ * Paints every screen to target/gallery, in both languages, light and dark, at text size 100 and 200 percent, so that a
+ * person can look at them. Needs the Monocle flags of the test run.
+ */
+public final class ScreenGallery {
+    private static final Path FOLDER = Path.of("target", "gallery");
+    private static final int MOST_TENTHS = 600;
+
+    private final Shell shell;
+    private final String name;
+
+    private ScreenGallery(Shell shell, String name) {
+        this.shell = shell;
+        this.name = name;
+    }
+
+    public static void main(String[] args) throws IOException, InterruptedException {
+        Files.createDirectories(FOLDER);
+        try {
+            paintAll();
+        } finally {
+            // The toolkit's own threads would keep a failed run open.
+            Platform.exit();
+        }
+    }
+
+    private static void paintAll() throws IOException, InterruptedException {
+        for (Language language : Language.values()) {
+            for (Theme theme : List.of(Theme.LIGHT, Theme.DARK)) {
+                for (int percent : new int[] {100, 200}) {
+                    paint(language, theme, percent);
+                }
+            }
+        }
+    }
+
+    private static void paint(Language language, Theme theme, int percent) throws IOException, InterruptedException {
+        Path folder = Files.createTempDirectory("gallery");
+        AttemptFile settings = AttemptFile.in(folder);
+        settings.keep(new AttemptFile.Settings(language.code(), theme.name(), percent));
+        settings.close();
+        Shell shell = Fx.call(() -> {
+            Shell made = new Shell(language, AttemptFile.in(folder));
+            Scene scene = new Scene(made, 1280, 800);
+            made.dress(scene);
+            Stage stage = new Stage();
+            stage.setScene(scene);
+            stage.show();
+            return made;
+        });
+        new ScreenGallery(
+                        shell, language.code() + "-" + theme.name().toLowerCase(java.util.Locale.ROOT) + "-" + percent)
+                .walk();
+    }
+
+    private void walk() throws InterruptedException {
+        keep("home");
+        press(id("lessons"::equals));
+        press(id(i -> i.startsWith("lesson-")));
+        keep("lesson");
+        press(id("home"::equals));
+        Fx.run(() ->
+                shell.start(Library.shipped().scenario("hungry-second-week").get()));
+        while (!has("#to-home")) {
+            awaitAny("#dip", "#to-home");
+            if (has("#to-home")) {
+                break;
+            }
+            press(id("dip"::equals));
+            keep("drill");
+            press(id("go"::equals));
+            awaitAny("#go-on");
+            keep("debrief");
+            press(id("go-on"::equals));
+        }
+        awaitAny("#truth");
+        keep("end");
+    }
+
+    private static Predicate<Node> id(Predicate<String> wanted) {
+        return node -> node.getId() != null && wanted.test(node.getId());
+    }
+
+    private void press(Predicate<Node> wanted) {
+        Fx.run(() -> {
+            shell.applyCss();
+            shell.layout();
+            shell.lookupAll("*").stream()
+                    .filter(n -> n instanceof ButtonBase)
+                    .filter(wanted)
+                    .findFirst()
+                    .map(ButtonBase.class::cast)
+                    .orElseThrow()
+                    .fire();
+        });
+    }
+
+    private boolean has(String selector) {
+        return Fx.call(() -> {
+            shell.applyCss();
+            shell.layout();
+            return shell.lookup(selector) != null;
+        });
+    }
+
+    private void awaitAny(String... selectors) throws InterruptedException {
+        for (int i = 0; i < MOST_TENTHS; i++) {
+            for (String selector : selectors) {
+                if (has(selector)) {
+                    return;
+                }
+            }
+            Thread.sleep(100);
+        }
+        throw new IllegalStateException("None of " + List.of(selectors) + " came up.");
+    }
+
+    /** The first screen of each kind is kept. */
+    private void keep(String screen) {
+        Path file = FOLDER.resolve("screen-" + screen + "-" + name + ".png");
+        Fx.run(() -> {
+            shell.applyCss();
+            shell.layout();
+            WritableImage shot = shell.getScene().snapshot(null);
+            int width = (int) shot.getWidth();
+            int height = (int) shot.getHeight();
+            int[] pixels = new int[width * height];
+            shot.getPixelReader().getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), pixels, 0, width);
+            BufferedImage copy = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
+            copy.setRGB(0, 0, width, height, pixels, 0, width);
+            try {
+                ImageIO.write(copy, "png", file.toFile());
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        });
+    }
+}
