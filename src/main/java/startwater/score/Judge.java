@@ -159,8 +159,8 @@ public final class Judge {
 
     private static List<Decision> options(Belief belief, Notebook book, Rollout rollout) {
         List<Decision> grid = Options.grid(belief, book);
-        if (grid.size() <= Options.MOST) {
-            return grid;
+        if (grid.size() <= Options.MOST_ALONE) {
+            return Options.attended(grid, grid.get(0));
         }
         int[] some = IntStream.range(0, belief.waters())
                 .filter(i -> i % PRUNING_STRIDE == 0)
@@ -168,7 +168,7 @@ public final class Judge {
         Losses rough = losses(belief, rollout, grid, some);
         double[] means =
                 IntStream.range(0, grid.size()).mapToDouble(rough::mean).toArray();
-        return Options.pruned(grid, means);
+        return Options.attended(Options.pruned(grid, means), grid.get(rough.best()));
     }
 
     /** Losses of options over some of the waters, weights renewed to add up to 1. */

@@ -20,7 +20,7 @@ public final class PolicyPlayer {
 
     /** Plays to the end. @param variant which hidden tank */
     public static DrillRun play(Scenario scenario, Policy policy, long variant, DrillRun.Pace pace) {
-        DrillRun run = DrillRun.start(scenario, variant, pace);
+        DrillRun run = DrillRun.start(scenario, variant, pace, StandIn.BY_THE_RULES);
         Notebook book = new Notebook(scenario);
         while (!run.over()) {
             visit(run, policy, book);
@@ -46,7 +46,7 @@ public final class PolicyPlayer {
     }
 
     private static void enter(DrillRun run, Notebook book, VisitRecord visit) {
-        book.arrive(visit.minute(), run.calendar().nextVisitAfter(visit.minute()), visit.seen());
+        book.enter(visit, run.calendar().nextVisitAfter(visit.minute()));
     }
 
     private static void test(DrillRun run, Set<Pad> pads, Notebook book) {
