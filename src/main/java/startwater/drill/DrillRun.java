@@ -57,7 +57,7 @@ public final class DrillRun {
     private double ammoniumLeftG;
     private double filterDay = Double.NaN;
 
-    /** The hidden tank at one hour, for the reveal. */
+    /** The hidden tank at one hour, for the reveal; bacteria as shares of what the media can carry, 0..1. */
     public record TruthPoint(
             double day,
             double ammoniaMgPerL,
@@ -69,6 +69,8 @@ public final class DrillRun {
             double chlorideMgPerL,
             double toxicAmmoniaMgPerL,
             double effectiveNitriteMgPerL,
+            double aobShare,
+            double nobShare,
             double expectedAlive) {}
 
     private DrillRun(Scenario scenario, long variant, Pace pace, @Nullable Attendant attendant) {
@@ -421,6 +423,8 @@ public final class DrillRun {
                 y[TankLayout.CHLORIDE],
                 TankReadings.toxicAmmoniaMgPerL(y),
                 TankReadings.effectiveNitriteMgPerL(y, sim.draw().parameters().chlorideHalfMgPerL()),
+                y[TankLayout.AOB] / sim.draw().parameters().aobCapacityMgPerDay(),
+                y[TankLayout.NOB] / sim.draw().parameters().nobCapacityMgPerDay(),
                 scenario.fishCount() * sim.survival(0)));
     }
 
