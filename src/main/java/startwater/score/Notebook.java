@@ -131,6 +131,13 @@ public final class Notebook {
         readAt[pad.ordinal()] = minute;
     }
 
+    /** The decision with no more than the books say is left on the shelf. */
+    Decision fromShelf(Decision d) {
+        return d.withSalt(Math.min(d.saltG(), saltLeftG))
+                .withBicarbonate(Math.min(d.bicarbonateG(), bicarbonateLeftG))
+                .withAmmoniumChloride(Math.min(d.ammoniumChlorideG(), ammoniumLeftG));
+    }
+
     /** Keeps the books after a decision: shares removed, doses added, by the volume on the sheet. */
     void did(Decision d) {
         if (d.change() > 0) {
