@@ -17,6 +17,9 @@ public final class UnionisedAmmonia {
     private static final String SOURCE = "J. Fish. Res. Board Can. 32:2379-2383";
     /** Temperatures of the acid constant, °C. */
     public static final Validity TEMPERATURE_C = new Validity(EQUATION, "temperature in °C", 0, 50, SOURCE);
+    /** Salt up to which the share of fresh water is used, g/kg: it is then too high by about an eighth to a quarter. */
+    public static final Validity SALINITY_G_PER_KG = new Validity(
+            EQUATION, "salinity in g/kg", 0, 5, "published for fresh water; 12 % less NH3 at 1 g/L NaCl by PHREEQC");
     /** pH at which a share has a meaning. */
     public static final Validity PH = new Validity(EQUATION, "pH", 0, 14, SOURCE);
 
