@@ -2,9 +2,11 @@ package startwater.content;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -71,11 +73,19 @@ class TrialPlayTest {
     }
 
     @Test
-    void waterWithoutAlkalinityThatTurnsSour() throws Exception {
-        Edited sour = DRILL.with("ammoniumChlorideG: 0", "ammoniumChlorideG: 3000")
-                .with("alkalinityMgPerL: 110", "alkalinityMgPerL: 5")
-                .with("ph: 7.6", "ph: 6.5")
-                .with("sourceAlkalinityMgPerL: {uniform: {low: 60, high: 160}}", "sourceAlkalinityMgPerL: {known: 5}");
-        assertThat(played(sour)).allSatisfy(f -> assertThat(f.ruleId()).isEqualTo("R38"));
+    void heatAndColdAreBlamedOnTheSetPointAndPhOnWhatMovesIt() {
+        Edited moved = DRILL.with("events: []", "events:\n  - {atDay: 10, kind: set-point, amount: 33}\n")
+                .with("bicarbonateG: 0", "bicarbonateG: 900");
+        Fields root = Objects.requireNonNull(ScenarioReader.parse(
+                                Loaded.of(moved.file(), moved.text().getBytes(StandardCharsets.UTF_8)))
+                        .value())
+                .root();
+        assertThat(new Blame(root, true, 9).line(LeftRange.TEMPERATURE)).isEqualTo(moved.lineOf("setPointC: 27"));
+        assertThat(new Blame(root, false, 9).line(LeftRange.TEMPERATURE)).isEqualTo(moved.lineOf("temperatureC: 26"));
+        assertThat(new Blame(root, true, 11).line(LeftRange.TEMPERATURE)).isEqualTo(moved.lineOf("amount: 33"));
+        assertThat(new Blame(root, true, 1).line(LeftRange.PH)).isEqualTo(moved.lineOf("bicarbonateG: 900"));
+        assertThat(new Blame(root, false, 1).line(LeftRange.PH)).isEqualTo(moved.lineOf("alkalinityMgPerL: 110"));
+        assertThat(new Blame(root, true, 1).line(LeftRange.SALT)).isEqualTo(moved.lineOf("chlorideMgPerL: 15"));
+        assertThat(new Blame(root, true, 9).line(LeftRange.SALT)).isEqualTo(moved.lineOf("saltG: 5000"));
     }
 }
