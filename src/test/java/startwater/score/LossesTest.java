@@ -24,7 +24,7 @@ class LossesTest {
                 deaths[o][t][Stressor.AMMONIA.ordinal()] = totals[o][t];
             }
         }
-        return new Losses(parts, deaths, weights);
+        return new Losses(parts, deaths, weights, 1);
     }
 
     @Test
@@ -68,6 +68,19 @@ class LossesTest {
             logSe[step] = StrictMath.log(of(totals, share(tanks)).standardError(0, 1));
         }
         assertThat(slope(logN, logSe)).isBetween(-0.55, -0.45);
+    }
+
+    /** Four fish strata in one water tell no more of it than one does. */
+    @Test
+    void tanksThatShareAWaterCountAsOneWitness() {
+        double[][][] parts = new double[2][16][Component.values().length];
+        for (int t = 0; t < 16; t++) {
+            parts[0][t][Component.STRESS.ordinal()] = Math.floorDiv(t, 4);
+        }
+        double[][][] deaths = new double[2][16][Stressor.COUNT];
+        double shared = new Losses(parts, deaths, share(16), 4).standardError(0, 1);
+        double[][] four = {{0, 1, 2, 3}, {0, 0, 0, 0}};
+        assertThat(shared).isCloseTo(of(four, share(4)).standardError(0, 1), within(1e-12));
     }
 
     static double slope(double[] x, double[] y) {
