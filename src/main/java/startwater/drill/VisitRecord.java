@@ -35,6 +35,18 @@ public record VisitRecord(
         return new VisitRecord(visit, minute, asked, seen, written, made, foreseen);
     }
 
+    /** The same visit without a reading. */
+    public VisitRecord without(Written reading) {
+        return new VisitRecord(
+                visit,
+                minute,
+                asked,
+                seen,
+                written.stream().filter(w -> !w.equals(reading)).toList(),
+                decision,
+                prediction);
+    }
+
     /** The same visit with one more reading. */
     public VisitRecord with(Written reading) {
         return new VisitRecord(
