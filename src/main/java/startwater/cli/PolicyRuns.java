@@ -6,11 +6,10 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.LongStream;
 import startwater.drill.DrillRun;
 import startwater.drill.Scenario;
-import startwater.drill.TankSim;
 import startwater.fish.Stressor;
+import startwater.score.Outcome;
 import startwater.score.Policy;
 import startwater.score.PolicyPlayer;
-import startwater.tank.TankLayout;
 import startwater.tank.TankReadings;
 
 /** One policy on many hidden tanks: seeds run side by side, results in the order of the seeds. */
@@ -63,23 +62,20 @@ record PolicyRuns(Scenario scenario, Policy policy, List<DrillRun> runs) {
     }
 
     double deathsFraction(Stressor cause) {
-        return fish() == 0 ? 0 : mean(tank -> TankReadings.deathsBy(tank.state(), 0, cause));
+        return fish() == 0 ? 0 : mean(run -> TankReadings.deathsBy(run.hidden().state(), 0, cause));
     }
 
     /** Mean days from the first visit in which the filter could not yet carry the full ration. */
     double daysToFilter() {
-        return mean(tank -> tank.state()[TankLayout.DELAY]);
+        return mean(run -> Outcome.of(run).daysToFilter());
     }
 
     /** Mean water changed, in tank volumes. */
     double waterVolumes() {
-        return mean(tank -> tank.state()[TankLayout.VOLUMES]);
+        return mean(run -> Outcome.of(run).waterVolumes());
     }
 
-    private double mean(ToDoubleFunction<TankSim> of) {
-        return runs.stream()
-                .mapToDouble(run -> of.applyAsDouble(run.hidden()))
-                .average()
-                .orElse(0);
+    private double mean(ToDoubleFunction<DrillRun> of) {
+        return runs.stream().mapToDouble(of).average().orElse(0);
     }
 }
