@@ -59,7 +59,7 @@ public final class TrialCommand implements Callable<Integer> {
     private final CommonOptions common = new CommonOptions();
 
     @Override
-    public Integer call() throws InterruptedException {
+    public Integer call() {
         CommandSpec own = Objects.requireNonNull(spec);
         Texts texts = CliTexts.of(common.lang, own);
         between(texts, "--seeds", seeds, MOST_SEEDS);

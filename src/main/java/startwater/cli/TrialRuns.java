@@ -2,6 +2,7 @@ package startwater.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
 import org.jspecify.annotations.Nullable;
@@ -17,7 +18,7 @@ import startwater.score.TrialStore;
  * @param cache where what is played is kept, or null
  */
 record TrialRuns(TrialPlan plan, int threads, @Nullable TrialCache cache) {
-    List<DrillTrial> of(List<Scenario> drills, TrialProgress progress) throws InterruptedException {
+    List<DrillTrial> of(List<Scenario> drills, TrialProgress progress) {
         Thread hook = new Thread(() -> progress.stopped(cache == null ? null : cache.file()));
         Runtime.getRuntime().addShutdownHook(hook);
         ForkJoinPool pool = new ForkJoinPool(threads);
@@ -35,6 +36,9 @@ record TrialRuns(TrialPlan plan, int threads, @Nullable TrialCache cache) {
             return results;
         } catch (ExecutionException e) {
             throw new IllegalStateException(e.getCause());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new CancellationException("trial");
         } finally {
             pool.shutdownNow();
             progress.end();
