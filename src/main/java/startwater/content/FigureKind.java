@@ -7,12 +7,12 @@ import startwater.bench.SumKind;
 /** Ways of drawing a sum that moves with its inputs. */
 public enum FigureKind {
     /** Toxic share of the ammonia against pH, with the share and the mg/L at the sliders' values. */
-    TOXIC_SHARE("toxic-share", SumKind.TOXIC_AMMONIA);
+    TOXIC_SHARE("toxic-share", new Reckoning.OfBench(SumKind.TOXIC_AMMONIA));
 
     private final String id;
-    private final SumKind sum;
+    private final Reckoning sum;
 
-    FigureKind(String id, SumKind sum) {
+    FigureKind(String id, Reckoning sum) {
         this.id = id;
         this.sum = sum;
     }
@@ -23,7 +23,7 @@ public enum FigureKind {
     }
 
     /** What it draws. */
-    public SumKind sum() {
+    public Reckoning sum() {
         return sum;
     }
 

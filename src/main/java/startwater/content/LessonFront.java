@@ -17,7 +17,6 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.nodes.Node;
 import startwater.bench.Measure;
-import startwater.bench.Sum;
 import startwater.bench.Unit;
 import startwater.fish.Species;
 
@@ -26,7 +25,7 @@ final class LessonFront {
     private static final String FENCE = "---";
 
     private static final GroupShape NAMED_NUMBER = group(
-            need("sum", new WordShape(NamedNumber.sumIds()), "Which sum"),
+            need("sum", new WordShape(Reckoning.ids()), "Which sum"),
             need("inputs", new MapShape(number(-1e6, 1e6), 12), "Its inputs"),
             may("species", new WordShape(Species.ids()), "Which species, where the sum asks for it"),
             need("find", text(60), "Which result"),
@@ -107,8 +106,7 @@ final class LessonFront {
     }
 
     private static Inline.Computed computed(String name, Fields f) {
-        Sum sum = NamedNumber.sum(f.text("sum")).orElseThrow().work(NamedNumber.given(f));
-        Measure result = NamedNumber.result(sum, f.text("find"));
+        Measure result = NamedNumber.of(f);
         return f.flag("percent")
                 ? new Inline.Computed(name, 100 * result.value(), Unit.PERCENT.symbol(), f.whole("decimals"))
                 : new Inline.Computed(name, result.value(), result.unit().symbol(), f.whole("decimals"));

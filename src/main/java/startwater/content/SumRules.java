@@ -2,9 +2,8 @@ package startwater.content;
 
 import java.util.List;
 import startwater.bench.Input;
+import startwater.bench.Measure;
 import startwater.bench.RefusedInputException;
-import startwater.bench.Sum;
-import startwater.bench.SumKind;
 
 /** Whether a sum gets what it needs and gives what is asked for: R34. */
 final class SumRules {
@@ -16,7 +15,7 @@ final class SumRules {
 
     /** Checks a sum and its inputs; each asker names one of its results under {@code find}. */
     void check(Fields f, List<Fields> askers) {
-        NamedNumber.sum(f.text("sum")).ifPresent(kind -> {
+        Reckoning.byId(f.text("sum")).ifPresent(kind -> {
             int before = faults.count();
             inputs(kind, f);
             boolean sound = f.sound("inputs") && faults.count() == before;
@@ -27,15 +26,15 @@ final class SumRules {
         });
     }
 
-    private void work(SumKind kind, Fields f, List<Fields> askers) {
-        Sum sum;
+    private void work(Reckoning kind, Fields f, List<Fields> askers) {
+        List<Measure> worked;
         try {
-            sum = kind.work(NamedNumber.given(f));
+            worked = kind.work(NamedNumber.given(f));
         } catch (RefusedInputException refused) {
             faults.add(f.line("inputs"), Complaint.SUM_REFUSED, "sum", kind.id(), "key", refused.input());
             return;
         }
-        List<String> results = NamedNumber.resultNames(sum);
+        List<String> results = NamedNumber.resultNames(worked);
         for (Fields asker : askers) {
             String find = asker.text("find");
             if (asker.sound("find") && !results.contains(find)) {
@@ -52,7 +51,7 @@ final class SumRules {
         }
     }
 
-    private void inputs(SumKind kind, Fields f) {
+    private void inputs(Reckoning kind, Fields f) {
         if (!f.sound("inputs")) {
             return;
         }
@@ -93,7 +92,7 @@ final class SumRules {
         if (!f.sound("kind")) {
             return;
         }
-        SumKind kind = FigureKind.byId(f.text("kind")).sum();
+        Reckoning kind = FigureKind.byId(f.text("kind")).sum();
         for (Input input : kind.inputs()) {
             String name = input.name();
             if (input.required() && !sliders.has(name) && !fixed.has(name)) {
@@ -108,7 +107,7 @@ final class SumRules {
         known(kind, fixed);
     }
 
-    private void known(SumKind kind, Fields inputs) {
+    private void known(Reckoning kind, Fields inputs) {
         List<String> names = kind.inputs().stream().map(Input::name).toList();
         for (String name : inputs.keys()) {
             if (!names.contains(name)) {

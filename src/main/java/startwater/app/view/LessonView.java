@@ -28,6 +28,7 @@ final class LessonView extends BorderPane {
     private static final double READING_WIDTH = 720;
 
     private final LessonModel model;
+    private final DrillWords words;
     private final Texts texts;
     private final Words bench;
     private final Consumer<String> play;
@@ -35,6 +36,7 @@ final class LessonView extends BorderPane {
 
     LessonView(Lesson lesson, LessonModel model, DrillWords words, Consumer<String> play) {
         this.model = model;
+        this.words = words;
         this.texts = words.texts();
         this.bench = Words.of(texts.language().code());
         this.play = play;
@@ -148,6 +150,16 @@ final class LessonView extends BorderPane {
             return card(
                     Ui.text(question.ask(), "sw-strong"),
                     answer(0, question.answer(), question::accepts, question.because()));
+        }
+
+        @Override
+        public Node strip(Block.StripReading strip) {
+            return card(new StripExercise(strip, model, place, words));
+        }
+
+        @Override
+        public Node predict(Block.Predict predict) {
+            return card(new PredictExercise(predict, model, place, words));
         }
 
         @Override
