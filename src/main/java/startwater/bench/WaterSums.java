@@ -93,4 +93,58 @@ public final class WaterSums {
                 now == source ? kind.working() + ".same" : kind.working(),
                 List.of(kind.note()));
     }
+
+    /**
+     * What is left after the same change, done again and again.
+     *
+     * @param now value in the tank, before the first change; any unit
+     * @param source value in the new water, same unit
+     * @param sharePercent share changed each time, %
+     * @param times number of changes, whole
+     * @param added what comes into the tank before each change, same unit
+     * @return {@code after} the last change, {@code left_percent} of what was there at first, {@code settles} where it ends
+     */
+    public static Sum changes(double now, double source, double sharePercent, double times, double added) {
+        SumKind kind = SumKind.CHANGES;
+        List<Measure> inputs = kind.measures(now, source, sharePercent, times, added);
+        if (times != StrictMath.rint(times)) {
+            throw new RefusedInputException("times", RefusedInputException.Reason.NOT_WHOLE, inputs.get(3));
+        }
+        double kept = 1 - sharePercent / 100;
+        double left = StrictMath.pow(kept, times);
+        double settles = source + added * kept / (1 - kept);
+        return new Sum(
+                kind,
+                inputs,
+                List.of(
+                        new Measure("after", settles + (now - settles) * left, Unit.NONE),
+                        new Measure("left_percent", 100 * left, Unit.PERCENT),
+                        new Measure("settles", settles, Unit.NONE)),
+                List.of(new Measure("kept", kept, Unit.NONE), new Measure("left", left, Unit.NONE)),
+                kind.working(),
+                List.of(kind.note()));
+    }
+
+    /**
+     * The same amount counted as nitrogen and as the whole ion or molecule.
+     *
+     * @param nitrogenMgPerL mg N/L
+     * @return {@code nitrite_ion}, {@code nitrate_ion}, {@code as_nh3}, {@code as_nh4} mg/L
+     */
+    public static Sum asIon(double nitrogenMgPerL) {
+        SumKind kind = SumKind.AS_ION;
+        return new Sum(
+                kind,
+                kind.measures(nitrogenMgPerL),
+                List.of(
+                        new Measure("nitrite_ion", Units.nitriteIonFromN(nitrogenMgPerL), Unit.MG_PER_L),
+                        new Measure("nitrate_ion", Units.nitrateIonFromN(nitrogenMgPerL), Unit.MG_PER_L),
+                        new Measure("as_nh3", Units.ammoniaFromN(nitrogenMgPerL), Unit.MG_PER_L),
+                        new Measure("as_nh4", Units.ammoniumFromN(nitrogenMgPerL), Unit.MG_PER_L)),
+                List.of(
+                        new Measure("nitrite", Units.NITRITE_ION_PER_N, Unit.NONE),
+                        new Measure("nitrate", Units.NITRATE_ION_PER_N, Unit.NONE)),
+                kind.working(),
+                List.of(kind.note()));
+    }
 }

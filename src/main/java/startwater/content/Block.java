@@ -2,6 +2,7 @@ package startwater.content;
 
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import startwater.bench.Given;
@@ -87,18 +88,44 @@ public sealed interface Block {
      * @param kind what is drawn
      * @param sliders the inputs that move, by name
      * @param fixed the inputs that do not
+     * @param species species id, or empty where the sum asks for none
      * @param caption what to try
      */
-    record Figure(FigureKind kind, Map<String, Slider> sliders, Map<String, Double> fixed, String caption)
+    record Figure(
+            FigureKind kind, Map<String, Slider> sliders, Map<String, Double> fixed, String species, String caption)
             implements Block {
         public Figure {
             sliders = Map.copyOf(sliders);
             fixed = Map.copyOf(fixed);
         }
 
+        /** The inputs with every slider where it stands at first. */
+        public Map<String, Double> atFirst() {
+            Map<String, Double> inputs = new HashMap<>(fixed);
+            sliders.forEach((name, slider) -> inputs.put(name, slider.at()));
+            return inputs;
+        }
+
+        /** What is to be drawn. @param inputs by name, as the sliders stand */
+        public Plot plot(Map<String, Double> inputs) {
+            return kind.draw(this, new Given(inputs, species));
+        }
+
+        /** The right end of a slider, or what is fixed, or else this. */
+        double high(String input, double otherwise) {
+            Slider slider = sliders.get(input);
+            return slider != null ? slider.high() : fixed.getOrDefault(input, otherwise);
+        }
+
+        /** The left end of a slider, or this where it is none. */
+        double low(String input, double otherwise) {
+            Slider slider = sliders.get(input);
+            return slider != null ? slider.low() : otherwise;
+        }
+
         @Override
         public String skeleton() {
-            return "figure " + kind.id() + sorted(sliders) + sorted(fixed);
+            return "figure " + kind.id() + sorted(sliders) + sorted(fixed) + species;
         }
 
         @Override

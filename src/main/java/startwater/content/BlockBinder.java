@@ -19,7 +19,12 @@ final class BlockBinder {
             Fields s = all.group(name);
             sliders.put(name, new Block.Slider(s.number("low"), s.number("high"), s.number("step"), s.number("at")));
         }
-        return new Block.Figure(FigureKind.byId(f.text("kind")), sliders, numbers(f.group("fixed")), f.text("caption"));
+        return new Block.Figure(
+                FigureKind.byId(f.text("kind")),
+                sliders,
+                numbers(f.group("fixed")),
+                f.text("species"),
+                f.text("caption"));
     }
 
     static Block worked(Fields f) {

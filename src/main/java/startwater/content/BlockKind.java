@@ -84,6 +84,7 @@ enum BlockKind {
                 need("kind", new WordShape(FigureKind.ids()), "What is drawn"),
                 need("sliders", new MapShape(slider, 6), "The inputs that move"),
                 may("fixed", Part.INPUTS, "The inputs that do not move"),
+                may("species", Part.SPECIES, "Which species, where the sum asks for it"),
                 need("caption", text(Part.LONG), "What to try"));
     }
 

@@ -1,6 +1,9 @@
 package startwater.content;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import startwater.bench.Given;
 import startwater.bench.Input;
 import startwater.bench.Measure;
 import startwater.bench.RefusedInputException;
@@ -63,6 +66,11 @@ final class SumRules {
                 faults.add(f.line("inputs"), Complaint.SUM_INPUT_MISSING, "sum", kind.id(), "key", input.name());
             }
         }
+        species(kind, f);
+        known(kind, inputs);
+    }
+
+    private void species(Reckoning kind, Fields f) {
         if (kind.asksSpecies() != f.has("species")) {
             Complaint complaint = kind.asksSpecies() ? Complaint.SUM_INPUT_MISSING : Complaint.SUM_NEEDS_NO_SPECIES;
             Object[] values = kind.asksSpecies()
@@ -70,11 +78,11 @@ final class SumRules {
                     : new Object[] {"sum", kind.id()};
             faults.add(f.line("species"), complaint, values);
         }
-        known(kind, inputs);
     }
 
     /** Checks the sliders and fixed inputs of a figure. */
     void figure(Fields f) {
+        int before = faults.count();
         Fields sliders = f.group("sliders");
         Fields fixed = f.group("fixed");
         for (String name : sliders.keys()) {
@@ -103,8 +111,27 @@ final class SumRules {
             range(input, slider.number("high"), slider.line("high"));
             range(input, fixed.number(name), fixed.line(name));
         }
+        species(kind, f);
         known(kind, sliders);
         known(kind, fixed);
+        if (faults.count() == before) {
+            drawn(kind, f, sliders, fixed);
+        }
+    }
+
+    /** Whether the figure can be drawn with every slider where it stands at first. */
+    private void drawn(Reckoning kind, Fields f, Fields sliders, Fields fixed) {
+        Map<String, Double> at = new HashMap<>();
+        fixed.keys().forEach(name -> at.put(name, fixed.number(name)));
+        sliders.keys().forEach(name -> at.put(name, sliders.group(name).number("at")));
+        if (at.values().stream().anyMatch(value -> value.isNaN())) {
+            return;
+        }
+        try {
+            kind.work(new Given(at, f.text("species")));
+        } catch (RefusedInputException refused) {
+            faults.add(f.line("sliders"), Complaint.SUM_REFUSED, "sum", kind.id(), "key", refused.input());
+        }
     }
 
     private void known(Reckoning kind, Fields inputs) {

@@ -188,4 +188,69 @@ class SumsTest {
         assertThatThrownBy(sum::run).isInstanceOfSatisfying(RefusedInputException.class, e -> assertThat(e.input())
                 .isEqualTo(input));
     }
+
+    @Test
+    void changesDoneAgainAndAgainAreTheSingleChangeRepeated() {
+        Random random = new Random(7);
+        for (int i = 0; i < 200; i++) {
+            double now = 10 * random.nextDouble();
+            double source = random.nextDouble();
+            double share = 1 + 98 * random.nextDouble();
+            double added = random.nextDouble();
+            int times = random.nextInt(12);
+            double step = now;
+            for (int n = 0; n < times; n++) {
+                step = WaterChange.after(step + added, source, share / 100);
+            }
+            Sum sum = WaterSums.changes(now, source, share, times, added);
+            assertThat(sum.answer().value()).isCloseTo(step, within(1e-9));
+            double end = sum.value("settles");
+            assertThat(WaterChange.after(end + added, source, share / 100)).isCloseTo(end, within(1e-9));
+        }
+        assertThatThrownBy(() -> WaterSums.changes(1, 0, 50, 2.5, 0)).isInstanceOf(RefusedInputException.class);
+    }
+
+    /** Formula masses: NO2 46.005, NO3 62.004, NH3 17.031 over N 14.007. */
+    @Test
+    void nitrogenIsCountedAsTheIon() {
+        Sum sum = WaterSums.asIon(1);
+        assertThat(sum.value("nitrite_ion")).isCloseTo(46.005 / 14.007, within(1e-3));
+        assertThat(sum.value("nitrate_ion")).isCloseTo(62.004 / 14.007, within(1e-3));
+        assertThat(sum.value("as_nh3")).isCloseTo(17.031 / 14.007, within(1e-3));
+    }
+
+    /** Nitrification takes 7.14 g of CaCO3 per g of N (stoichiometry, as in every text on it). */
+    @Test
+    void alkalinityRunsDownByTheFeed() {
+        Sum sum = FeedSums.alkalinityBudget(1000, 100, 35, 130, 80);
+        double used = 0.092 * 0.35 * 100 * 7.14;
+        assertThat(sum.value("used")).isCloseTo(used, within(0.02));
+        assertThat(sum.value("days")).isCloseTo(50 / used, within(0.01));
+        assertThat(DoseSums.buffer(1000, 80, 80 + used).answer().value())
+                .as("the soda that holds it puts back what is used")
+                .isCloseTo(sum.value("hold_g"), within(0.2));
+    }
+
+    /** Minutes to a floor follow from uptake by plain division; uptake from the species file. */
+    @Test
+    void oxygenRunsDownByTheFish() {
+        Species tilapia = Species.byId("nile-tilapia");
+        Sum sum = FeedSums.oxygenLeft(1000, 500, 20, tilapia, 27, 7, 2);
+        double ofAKilogram = tilapia.respiration().mgPerKgHour(20, 27);
+        assertThat(sum.value("uptake")).isCloseTo(10 * ofAKilogram / 1000, within(1e-9));
+        assertThat(sum.answer().value()).isCloseTo(5 / (10 * ofAKilogram / 1000) * 60, within(1e-6));
+        assertThat(FeedSums.oxygenLeft(1000, 500, 20, tilapia, 27, 1, 2)
+                        .answer()
+                        .value())
+                .isZero();
+    }
+
+    @Test
+    void slipsOfUnitAreNamed() {
+        assertThat(UnitSlip.between(3.2845, 1)).contains(UnitSlip.NITRITE_FOR_N);
+        assertThat(UnitSlip.between(100, 378.5)).contains(UnitSlip.GALLONS_FOR_LITRES);
+        assertThat(UnitSlip.between(0.5, 50)).contains(UnitSlip.SHARE_FOR_PERCENT);
+        assertThat(UnitSlip.between(1.05, 1)).isEmpty();
+        assertThat(UnitSlip.between(2, 1)).isEmpty();
+    }
 }

@@ -19,8 +19,8 @@ import startwater.bench.Words;
 import startwater.content.Block;
 import startwater.content.Inline;
 import startwater.content.Lesson;
+import startwater.text.AnswerCheck;
 import startwater.text.DrillWords;
-import startwater.text.NumberEntry;
 import startwater.text.Texts;
 
 /** One lesson: prose as native text, with live pictures, sums and questions between. */
@@ -92,7 +92,7 @@ final class LessonView extends BorderPane {
 
         @Override
         public Node figure(Block.Figure figure) {
-            return new ToxicShareFigure(figure, model, place, texts);
+            return new FigureView(figure, model, place, texts);
         }
 
         @Override
@@ -200,16 +200,17 @@ final class LessonView extends BorderPane {
     }
 
     private String judged(String typed, Measure value, java.util.function.DoublePredicate right, String because) {
-        NumberEntry entry = NumberEntry.of(typed);
-        if (entry.refusal() != null) {
-            return entry.refusal().say(texts);
+        AnswerCheck answer = AnswerCheck.of(typed, value, right);
+        if (answer.refusal() != null) {
+            return answer.refusal().say(texts);
         }
         String exact = bench.amount(value);
-        if (right.test(entry.value())) {
+        if (answer.right()) {
             return texts.text("lesson.answerRight", exact) + " " + because;
         }
-        double off = 100 * Math.abs(entry.value() / value.value() - 1);
-        return texts.text("lesson.answerOff", texts.number(off, 2), exact) + " " + because;
+        String slip = answer.slip() == null ? "" : texts.text(answer.slip().key()) + " ";
+        double off = 100 * Math.abs(answer.value() / value.value() - 1);
+        return slip + texts.text("lesson.answerOff", texts.number(off, 2), exact) + " " + because;
     }
 
     private TextFlow flow(List<Inline> words) {
