@@ -27,16 +27,6 @@ public enum SumKind {
             required("now", Unit.NONE, 0, 1e6),
             required("target", Unit.NONE, 0, 1e6).labelled("target-any"),
             required("source", Unit.NONE, 0, 1e6)),
-    CHANGES(
-            "changes",
-            given -> WaterSums.changes(
-                    given.get("now"), given.get("source"), given.get("share"), given.get("times"), given.get("added")),
-            required("now", Unit.NONE, 0, 1e6),
-            required("source", Unit.NONE, 0, 1e6),
-            positive("share", Unit.PERCENT, 100),
-            required("times", Unit.NONE, 0, 1000),
-            required("added", Unit.NONE, 0, 1e6).optional(0)),
-    AS_ION("as-ion", given -> WaterSums.asIon(given.get("nitrogen")), required("nitrogen", Unit.MG_N_PER_L, 0, 10_000)),
     SALT(
             "salt",
             given ->
@@ -51,37 +41,6 @@ public enum SumKind {
             positive("volume", Unit.LITRE, SumKind.MOST_LITRES),
             required("alkalinity", Unit.MG_CACO3_PER_L, 0, 5000),
             required("target", Unit.MG_CACO3_PER_L, 0, 5000).labelled("target-alkalinity")),
-    ALKALINITY_BUDGET(
-            "alkalinity-budget",
-            given -> FeedSums.alkalinityBudget(
-                    given.get("volume"),
-                    given.get("feed"),
-                    given.get("protein"),
-                    given.get("alkalinity"),
-                    given.get("floor")),
-            positive("volume", Unit.LITRE, SumKind.MOST_LITRES),
-            positive("feed", Unit.GRAM_PER_DAY, 1e9),
-            positive("protein", Unit.PERCENT, 100),
-            required("alkalinity", Unit.MG_CACO3_PER_L, 0, 5000),
-            required("floor", Unit.MG_CACO3_PER_L, 0, 5000)
-                    .labelled("floor-alkalinity")
-                    .optional(FeedSums.LOW_ALKALINITY)),
-    OXYGEN_LEFT(
-            "oxygen-left",
-            given -> FeedSums.oxygenLeft(
-                    given.get("volume"),
-                    given.get("fish"),
-                    given.get("mass"),
-                    given.species(),
-                    given.get("temperature"),
-                    given.get("oxygen"),
-                    given.get("floor")),
-            positive("volume", Unit.LITRE, SumKind.MOST_LITRES),
-            required("fish", Unit.NONE, 1, 1e9),
-            positive("mass", Unit.GRAM, 100_000),
-            required("temperature", Unit.CELSIUS, 0, 40),
-            required("oxygen", Unit.MG_PER_L, 0, 30),
-            required("floor", Unit.MG_PER_L, 0, 30).labelled("floor-oxygen").optional(2)),
     RATION(
             "ration",
             given -> FeedSums.ration(given.get("fish"), given.get("mass"), given.species(), given.get("temperature")),
@@ -164,7 +123,7 @@ public enum SumKind {
 
     /** Whether it also asks which species. */
     public boolean asksSpecies() {
-        return this == RATION || this == OXYGEN_LEFT;
+        return this == RATION;
     }
 
     /**

@@ -21,7 +21,6 @@ public enum Unit {
     METRE("m", ""),
     FOOT("ft", ""),
     MG_PER_L("mg/L", ""),
-    MG_PER_L_HOUR("mg/L/h", ""),
     MG_N_PER_L("mg N/L", ""),
     MG_N_PER_L_DAY("mg N/L/day", ""),
     MG_CACO3_PER_L("mg/L CaCO3", ""),

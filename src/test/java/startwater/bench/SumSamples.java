@@ -14,8 +14,6 @@ final class SumSamples {
                 WaterSums.oxygen(27, 850, 2),
                 WaterSums.waterChange(4.3, 1.1, 0.2),
                 WaterSums.waterChange(2, 2, 2),
-                WaterSums.changes(4, 0.5, 25, 3, 1),
-                WaterSums.asIon(1.5),
                 DoseSums.salt(365, 2.4, 6, 10),
                 DoseSums.salt(365, 0.1, 60, 10),
                 DoseSums.buffer(780, 35, 92),
@@ -24,8 +22,6 @@ final class SumSamples {
                 DoseSums.dechlorinate(145, 2.2),
                 FeedSums.ration(230, 7.7, tilapia, 27),
                 FeedSums.ration(230, 7.7, tilapia, 12),
-                FeedSums.alkalinityBudget(1900, 90, 35, 140, 80),
-                FeedSums.oxygenLeft(1900, 300, 20, tilapia, 27, 6, 2),
                 FeedSums.load(1.8, 940, 38, 4.5),
                 ClosedWater.after(27, 66, 7.3, new ClosedWater.Change(20, 5, 1, -2)));
     }
