@@ -18,7 +18,12 @@ class SumTextTest {
             SumKind.DECHLORINATE,
             SumKind.RATION,
             SumKind.LOAD,
-            SumKind.OXYGEN);
+            SumKind.OXYGEN,
+            SumKind.AFTER_CHANGE,
+            SumKind.SETTLE,
+            SumKind.AIR_OFF,
+            SumKind.WASTE,
+            SumKind.AS_NITROGEN);
 
     /** Whoever keys the line into a calculator must find the printed answer, in either system of units. */
     @Test
@@ -34,7 +39,7 @@ class SumTextTest {
                 }
             }
         }
-        assertThat(tried).isEqualTo(18);
+        assertThat(tried).isEqualTo(28);
     }
 
     private static double tolerance(Sum sum) {
