@@ -3,6 +3,7 @@ package startwater.bench;
 import java.util.List;
 import startwater.quantity.Molar;
 import startwater.quantity.Units;
+import startwater.water.Dose;
 import startwater.water.WaterChange;
 
 /** Sums on what comes next, and when. Each refuses what cannot be with a {@link RefusedInputException}. */
@@ -156,6 +157,39 @@ public final class PlanSums {
                         new Measure("nitrite", Units.NITRITE_ION_PER_N, Unit.NONE),
                         new Measure("nitrate", Units.NITRATE_ION_PER_N, Unit.NONE),
                         new Measure("ammonia", Units.AMMONIA_PER_N, Unit.NONE)));
+    }
+
+    /**
+     * What a diluted sample says of the tank.
+     *
+     * @param reading strip reading of the mix, in any unit
+     * @param tankParts parts of tank water in it
+     * @param cleanParts parts of clean water in it
+     * @return {@code undiluted} value in the tank
+     */
+    public static Sum dilution(double reading, double tankParts, double cleanParts) {
+        SumKind kind = SumKind.DILUTION;
+        List<Measure> inputs = kind.measures(reading, tankParts, cleanParts);
+        double undiluted = reading * (tankParts + cleanParts) / tankParts;
+        return sum(kind, inputs, List.of(new Measure("undiluted", undiluted, Unit.NONE)), List.of());
+    }
+
+    /**
+     * Volume of a system from the rise of its chloride when salt is dissolved in it.
+     *
+     * @param saltG salt dissolved, g
+     * @param riseMgPerL rise of chloride once it is mixed, mg/L
+     * @return {@code true_volume} L
+     */
+    public static Sum volumeBySalt(double saltG, double riseMgPerL) {
+        SumKind kind = SumKind.VOLUME_BY_SALT;
+        List<Measure> inputs = kind.measures(saltG, riseMgPerL);
+        double chloride = Dose.SODIUM_CHLORIDE.chlorideGPerG();
+        return sum(
+                kind,
+                inputs,
+                List.of(new Measure("true_volume", saltG * chloride * MG_PER_G / riseMgPerL, Unit.LITRE)),
+                List.of(new Measure("chloride", chloride, Unit.NONE)));
     }
 
     private static Sum sum(SumKind kind, List<Measure> inputs, List<Measure> values, List<Measure> steps) {

@@ -126,7 +126,18 @@ public enum SumKind {
             positive("protein", Unit.PERCENT, 100),
             positive("volume", Unit.LITRE, SumKind.MOST_LITRES)),
     AS_NITROGEN(
-            "as-nitrogen", given -> PlanSums.asNitrogen(given.get("ion")), required("ion", Unit.MG_PER_L, 0, 10_000));
+            "as-nitrogen", given -> PlanSums.asNitrogen(given.get("ion")), required("ion", Unit.MG_PER_L, 0, 10_000)),
+    DILUTION(
+            "dilution",
+            given -> PlanSums.dilution(given.get("reading"), given.get("tank"), given.get("clean")),
+            required("reading", Unit.NONE, 0, 1e6),
+            positive("tank", Unit.NONE, 1000).labelled("tank-parts"),
+            required("clean", Unit.NONE, 0, 1000).labelled("clean-parts")),
+    VOLUME_BY_SALT(
+            "volume-by-salt",
+            given -> PlanSums.volumeBySalt(given.get("salt"), given.get("rise")),
+            positive("salt", Unit.GRAM, 1e9),
+            positive("rise", Unit.MG_PER_L, 20_000));
 
     private static final double MOST_LITRES = 1e9;
 

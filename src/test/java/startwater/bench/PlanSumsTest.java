@@ -78,4 +78,19 @@ class PlanSumsTest {
         assertThat(10 / sum.value("nitrate_n")).isCloseTo(4.427, within(0.001));
         assertThat(10 / sum.value("ammonia_n")).isCloseTo(1.216, within(0.001));
     }
+
+    @Test
+    void aDilutedSampleIsScaledByItsParts() {
+        assertThat(PlanSums.dilution(2, 1, 4).answer().value()).isCloseTo(10, within(1e-12));
+        assertThat(PlanSums.dilution(2, 1, 0).answer().value()).isEqualTo(2);
+    }
+
+    /** The salt sum turned round: what it weighs out for a volume gives that volume back. */
+    @Test
+    void volumeBySaltIsTheOtherSideOfTheSaltSum() {
+        Sum salt = DoseSums.salt(780, 4, 12, 10);
+        double rise = salt.value("target_chloride") - 12;
+        assertThat(PlanSums.volumeBySalt(salt.value("per_ion"), rise).answer().value())
+                .isCloseTo(780, within(1e-9));
+    }
 }

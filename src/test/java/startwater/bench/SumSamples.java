@@ -30,6 +30,8 @@ final class SumSamples {
                 PlanSums.catchUp(0.03, 1, 1.6),
                 PlanSums.airOff(6.8, 3, 14, 2600, 420),
                 PlanSums.waste(75, 38, 2100),
-                PlanSums.asNitrogen(3.1));
+                PlanSums.asNitrogen(3.1),
+                PlanSums.dilution(2, 2, 3),
+                PlanSums.volumeBySalt(400, 120));
     }
 }
