@@ -13,11 +13,11 @@ public enum FigureKind {
     /** Chloride that nitrite asks for, and the salt for it. */
     CHLORIDE_NITRITE("chloride-nitrite", new Reckoning.OfBench(SumKind.SALT), Plots::chlorideNitrite),
     /** What is left after one change and the next. */
-    REPEATED_CHANGES("repeated-changes", new Reckoning.OfBench(SumKind.CHANGES), Plots::changes),
-    /** Alkalinity running down by feed. */
-    ALKALINITY_DAYS("alkalinity-days", new Reckoning.OfBench(SumKind.ALKALINITY_BUDGET), Plots::alkalinityDays),
+    REPEATED_CHANGES("repeated-changes", new Reckoning.OfBench(SumKind.AFTER_CHANGE), Plots::changes),
+    /** A value on its way to a limit, such as alkalinity by the day. */
+    DAYS_LEFT("days-left", new Reckoning.OfBench(SumKind.UNTIL), Plots::daysLeft),
     /** Oxygen running down when the air stops. */
-    OXYGEN_MINUTES("oxygen-minutes", new Reckoning.OfBench(SumKind.OXYGEN_LEFT), Plots::oxygenMinutes),
+    OXYGEN_MINUTES("oxygen-minutes", new Reckoning.OfBench(SumKind.AIR_OFF), Plots::oxygenMinutes),
     /** Ammonia, nitrite and nitrate of a new filter, day by day. */
     START_UP("start-up", Reckoning.StartUp.RUN, (figure, given) -> Plots.startUp(given)),
     /** The two groups of bacteria of a new filter, day by day. */

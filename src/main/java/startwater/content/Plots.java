@@ -11,6 +11,7 @@ import startwater.water.Dose;
 /** Draws each kind of figure from the sums of the bench and the model of the drills. */
 final class Plots {
     private static final int POINTS = 80;
+    private static final int MOST_CHANGES = 8;
     /** Chloride kept as an insurance whatever the nitrite, mg/L: rule 5, sheet SRAC 462. */
     private static final double LEAST_CHLORIDE = 100;
 
@@ -79,67 +80,53 @@ final class Plots {
     }
 
     static Plot changes(Block.Figure figure, Given given) {
-        double times = given.numbers().getOrDefault("times", 5.0);
-        double most = figure.high("times", times);
-        List<Plot.Point> points = new ArrayList<>();
-        for (int n = 0; n <= most; n++) {
-            points.add(new Plot.Point(n, value(figure, with(given, "times", n), "after")));
+        double now = given.numbers().getOrDefault("now", 1.0);
+        List<Plot.Point> points = new ArrayList<>(List.of(new Plot.Point(0, now)));
+        double value = now;
+        for (int n = 1; n <= MOST_CHANGES; n++) {
+            value = value(figure, with(given, "now", value), "after");
+            points.add(new Plot.Point(n, value));
         }
-        double after = value(figure, given, "after");
-        double settles = value(figure, given, "settles");
-        double top = Math.max(points.stream().mapToDouble(Plot.Point::y).max().orElse(1), figure.high("now", 0));
         return new Plot(
-                Plot.Axis.fromZero("figure.times", Math.max(1, most)),
-                Plot.Axis.fromZero("figure.reading", top),
+                Plot.Axis.fromZero("figure.times", MOST_CHANGES),
+                Plot.Axis.fromZero("figure.reading", Math.max(figure.high("now", now), figure.high("source", 0))),
                 List.of(new Plot.Line("", points, true)),
-                List.of(new Plot.Level("figure.settles", settles)),
-                List.of(new Plot.Point(times, after)),
+                List.of(),
+                List.of(points.get(1)),
                 "figure.changesSaid",
-                List.of(times, after, value(figure, given, "left_percent"), settles));
+                List.of(points.get(1).y(), points.get(2).y(), points.get(4).y()));
     }
 
-    static Plot alkalinityDays(Block.Figure figure, Given given) {
-        double now = given.numbers().getOrDefault("alkalinity", 100.0);
-        double floor = floor(figure, given);
-        double used = value(figure, given, "used");
-        double days = value(figure, given, "days");
-        double horizon = Math.max(7, Math.min(60, StrictMath.ceil(1.5 * now / used)));
+    static Plot daysLeft(Block.Figure figure, Given given) {
+        double now = given.numbers().getOrDefault("now", 100.0);
+        double limit = given.numbers().getOrDefault("limit", 0.0);
+        double perDay = given.numbers().getOrDefault("per-day", 1.0) * (limit < now ? -1 : 1);
+        double days = value(figure, given, "days_left");
+        double horizon = Math.max(5, Math.min(60, StrictMath.ceil(1.3 * days)));
         return new Plot(
                 Plot.Axis.fromZero("figure.days", horizon),
-                Plot.Axis.fromZero("figure.alkalinity", Math.max(now, figure.high("alkalinity", now))),
-                List.of(curve(0, horizon, false, x -> Math.max(0, now - used * x))),
-                List.of(new Plot.Level("figure.low", floor)),
-                List.of(new Plot.Point(days, Math.min(now, floor))),
-                "figure.alkalinitySaid",
-                List.of(used, days, value(figure, given, "hold_g")));
+                Plot.Axis.fromZero("figure.reading", Math.max(figure.high("now", now), limit)),
+                List.of(curve(0, horizon, false, x -> Math.max(0, now + perDay * x))),
+                List.of(new Plot.Level("figure.limit", limit)),
+                List.of(new Plot.Point(days, limit)),
+                "figure.daysSaid",
+                List.of(days, Math.abs(perDay)));
     }
 
     static Plot oxygenMinutes(Block.Figure figure, Given given) {
         double now = given.numbers().getOrDefault("oxygen", 7.0);
-        double floor = floor(figure, given);
-        double uptake = value(figure, given, "uptake") / 60;
-        double minutes = value(figure, given, "minutes");
-        double horizon = Math.max(30, Math.min(720, StrictMath.ceil(1.3 * now / uptake / 30) * 30));
+        double limit = given.numbers().getOrDefault("limit", 2.0);
+        double minutes = value(figure, given, "minutes_left");
+        double perMinute = minutes > 0 ? (now - limit) / minutes : 0;
+        double horizon = Math.max(30, Math.min(720, StrictMath.ceil(1.4 * minutes / 30) * 30));
         return new Plot(
                 Plot.Axis.fromZero("figure.minutes", horizon),
                 Plot.Axis.fromZero("figure.oxygen", Math.max(now, figure.high("oxygen", now))),
-                List.of(curve(0, horizon, false, x -> Math.max(0, now - uptake * x))),
-                List.of(new Plot.Level("figure.low", floor)),
-                List.of(new Plot.Point(minutes, Math.min(now, floor))),
+                List.of(curve(0, horizon, false, x -> Math.max(0, now - perMinute * x))),
+                List.of(new Plot.Level("figure.limit", limit)),
+                List.of(new Plot.Point(minutes, Math.min(now, limit))),
                 "figure.oxygenSaid",
-                List.of(minutes, 60 * uptake));
-    }
-
-    private static double floor(Block.Figure figure, Given given) {
-        return given.numbers()
-                .getOrDefault(
-                        "floor",
-                        figure.kind().sum().inputs().stream()
-                                .filter(input -> input.name().equals("floor"))
-                                .findFirst()
-                                .orElseThrow()
-                                .preset()
-                                .orElse(0));
+                List.of(minutes, 60 * perMinute));
     }
 
     static Plot startUp(Given given) {

@@ -99,7 +99,7 @@ public record AnswerCheck(
 
     private static Unit group(Unit unit) {
         return switch (unit) {
-            case MG_N_PER_L, MG_N_PER_L_DAY, MG_CACO3_PER_L, MG_PER_L_HOUR -> Unit.MG_PER_L;
+            case MG_N_PER_L, MG_N_PER_L_DAY, MG_CACO3_PER_L -> Unit.MG_PER_L;
             case PERCENT_PER_DAY -> Unit.PERCENT;
             default -> unit;
         };

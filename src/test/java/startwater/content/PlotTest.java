@@ -8,6 +8,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import startwater.bench.Input;
+import startwater.text.Language;
+import startwater.text.Texts;
 
 /** The figures of lessons: every kind is checked, drawn and said from the same numbers. */
 class PlotTest {
@@ -36,21 +39,20 @@ class PlotTest {
                 """
                         kind: repeated-changes
                         sliders:
-                          times: {low: 0, high: 8, step: 1, at: 3}
-                        fixed: {now: 4, source: 0, share: 25}
+                          change: {low: 5, high: 50, step: 5, at: 25}
+                        fixed: {now: 4, source: 0}
                         """,
                 """
-                        kind: alkalinity-days
+                        kind: days-left
                         sliders:
-                          feed: {low: 10, high: 200, step: 10, at: 100}
-                        fixed: {volume: 1000, protein: 35, alkalinity: 120}
+                          per-day: {low: 2, high: 40, step: 2, at: 10}
+                        fixed: {now: 120, limit: 80}
                         """,
                 """
                         kind: oxygen-minutes
                         sliders:
-                          fish: {low: 100, high: 900, step: 50, at: 400}
-                        species: nile-tilapia
-                        fixed: {volume: 1000, mass: 20, temperature: 27, oxygen: 7}
+                          stock: {low: 1, high: 40, step: 1, at: 10}
+                        fixed: {volume: 1000, oxygen: 7, limit: 2, use: 400}
                         """,
                 "kind: start-up\nsliders:\n  seed: {low: 1, high: 12, step: 1, at: 1}\nfixed: {ammonia: 2, daily: 0.3}\n",
                 "kind: two-groups\nsliders:\n  day: {low: 0, high: 60, step: 1, at: 10}\nfixed: {ammonia: 2}\n",
@@ -98,18 +100,31 @@ class PlotTest {
     @Test
     void aFigureThatCannotBeDrawnIsAFault() {
         Edited edited = LESSON.with("```caution", """
-                        ```figure
-                        kind: repeated-changes
-                        sliders:
-                          times: {low: 0, high: 8, step: 0.5, at: 2.5}
-                        fixed: {now: 4, source: 0, share: 25}
-                        caption: Move it.
-                        ```
+                ```figure
+                kind: ration
+                sliders:
+                  fish: {low: 1, high: 9, step: 0.5, at: 2.5}
+                species: nile-tilapia
+                fixed: {mass: 20, temperature: 27}
+                caption: Move it.
+                ```
 
-                        ```caution""");
+                ```caution""");
         assertThat(LessonReader.read(edited.file(), edited.text().getBytes(StandardCharsets.UTF_8), null)
                         .faults())
                 .extracting(Fault::complaint)
                 .containsExactly(Complaint.SUM_REFUSED);
+    }
+
+    @Test
+    void everySliderHasItsName() {
+        for (Language language : Language.values()) {
+            Texts texts = Texts.of(language, Texts.LESSON);
+            for (FigureKind kind : FigureKind.values()) {
+                for (Input input : kind.sum().inputs()) {
+                    assertThat(texts.text("slider." + input.name())).isNotBlank();
+                }
+            }
+        }
     }
 }
