@@ -37,6 +37,7 @@ final class LessonFront {
             need("minutes", whole(1, 30), "How long it takes"),
             need("skills", set(new WordShape(ScenarioShape.skillIds()), 1, 4), "What it teaches"),
             need("rules", set(whole(1, ScenarioShape.STANDING_RULES), 0, 6), "Standing rules it teaches"),
+            may("after", set(text(60), 0, 6), "Lessons that come first, by id"),
             may("competencies", list(text(160), 0, 12), "Published units of competency it covers"),
             need("sources", list(text(240), 1, 12), "Where its facts come from"),
             may("values", new MapShape(NAMED_NUMBER, 40), "Numbers computed for the prose, by name"));
