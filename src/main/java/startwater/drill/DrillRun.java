@@ -73,13 +73,14 @@ public final class DrillRun {
             double nobShare,
             double expectedAlive) {}
 
-    private DrillRun(Scenario scenario, long variant, Pace pace, @Nullable Attendant attendant) {
+    private DrillRun(
+            Scenario scenario, long variant, Pace pace, @Nullable Attendant attendant, TankWatch watch) {
         this.scenario = scenario;
         this.calendar = Calendar.of(scenario);
         this.variant = variant;
         this.pace = pace;
         this.attendant = attendant;
-        this.sim = TankSim.atFirstVisit(scenario, calendar, TankDraw.hidden(scenario, variant), stepper);
+        this.sim = TankSim.atFirstVisit(scenario, calendar, TankDraw.hidden(scenario, variant), stepper, watch);
         this.alive = scenario.fishCount();
         this.fates = new double[alive];
         Stream fate = Stream.of(variant, FISH);
@@ -95,7 +96,7 @@ public final class DrillRun {
 
     /** A run at its first visit in which nobody can be asked to look again or be called. @param variant which hidden tank */
     public static DrillRun start(Scenario scenario, long variant, Pace pace) {
-        return new DrillRun(scenario, variant, pace, null);
+        return new DrillRun(scenario, variant, pace, null, TankWatch.NONE);
     }
 
     /**
@@ -105,7 +106,13 @@ public final class DrillRun {
      * @param attendant how somebody acts who is asked to look again, or called
      */
     public static DrillRun start(Scenario scenario, long variant, Pace pace, Attendant attendant) {
-        return new DrillRun(scenario, variant, pace, attendant);
+        return start(scenario, variant, pace, attendant, TankWatch.NONE);
+    }
+
+    /** The same under the eyes of {@code watch}: it sees the hidden tank from its filling on. */
+    public static DrillRun start(
+            Scenario scenario, long variant, Pace pace, Attendant attendant, TankWatch watch) {
+        return new DrillRun(scenario, variant, pace, attendant, watch);
     }
 
     /** Plays a log again: the same readings and decisions on the same hidden tank. */
@@ -277,6 +284,11 @@ public final class DrillRun {
         kept.removeIf(w -> w.pad() == reading.pad() && w.strip() == reading.strip());
         kept.add(reading);
         open = new VisitRecord(at.visit(), at.minute(), at.actor(), at.seen(), kept, null, null);
+    }
+
+    /** Takes a reading of the open visit back. */
+    public void erase(Written reading) {
+        open = now().without(reading);
     }
 
     /**

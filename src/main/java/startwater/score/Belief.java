@@ -92,7 +92,7 @@ final class Belief {
     /** Beliefs are kept by log, since each visit builds on the one before. What is kept never changes a result. */
     private static final class Memory {
         static final Memory SHARED = new Memory();
-        private static final int KEPT = 24;
+        private static final int KEPT = 192;
         private static final int SCENARIOS_KEPT = 3;
 
         private record Key(Scenario scenario, DrillLog log, int waters) {}
@@ -175,7 +175,7 @@ final class Belief {
         VisitRecord now = log.last();
         int before = aliveBefore(s, log, log.size() - 1);
         double[][] each = new double[waters.length][now.written().size()];
-        double[] weightsBefore = normalised(logs);
+        double[] weightsBefore = WeightedSample.normalised(logs);
         IntStream.range(0, waters.length)
                 .parallel()
                 .forEach(i -> logs[i] += waters[i].observe(now, before, new FastStepper(), each[i]));
@@ -199,34 +199,9 @@ final class Belief {
         return at == 0 ? s.fish().count() : log.visits().get(at - 1).seen().alive();
     }
 
-    private static double[] normalised(double[] logs) {
-        double most = Double.NEGATIVE_INFINITY;
-        for (double l : logs) {
-            most = Math.max(most, l);
-        }
-        double[] weights = new double[logs.length];
-        double sum = 0;
-        for (int i = 0; i < logs.length; i++) {
-            weights[i] = StrictMath.exp(logs[i] - most);
-            sum += weights[i];
-        }
-        for (int i = 0; i < logs.length; i++) {
-            weights[i] /= sum;
-        }
-        return weights;
-    }
-
     /** Number of waters that the weights amount to. */
     double effective() {
-        return effective(logWeights);
-    }
-
-    private static double effective(double[] logs) {
-        double squares = 0;
-        for (double w : normalised(logs)) {
-            squares += w * w;
-        }
-        return 1 / squares;
+        return WeightedSample.effective(WeightedSample.normalised(logWeights));
     }
 
     /**
@@ -261,14 +236,14 @@ final class Belief {
 
     /** The greatest share of the latest evidence that leaves the floor of effective waters. */
     private double shareFor(double shown, double floor) {
-        if (effective(tempered(shown, 1)) >= floor) {
+        if (WeightedSample.effective(WeightedSample.normalised(tempered(shown, 1))) >= floor) {
             return 1;
         }
         double low = shown;
         double high = 1;
         for (int i = 0; i < SHARE_HALVINGS; i++) {
             double middle = (low + high) / 2;
-            if (effective(tempered(shown, middle)) >= floor) {
+            if (WeightedSample.effective(WeightedSample.normalised(tempered(shown, middle))) >= floor) {
                 low = middle;
             } else {
                 high = middle;
@@ -278,18 +253,13 @@ final class Belief {
     }
 
     private Belief stage(int count, double shown, double share, int stage) {
-        double[] weights = normalised(tempered(shown, share));
+        double[] weights = WeightedSample.normalised(tempered(shown, share));
         double[] spread = spread(weights);
         Plausible[] chosen = new Plausible[count];
         double u = Stream.of(seed(scenario), RESAMPLE, log.size(), stage).uniform();
-        double cumulative = weights[0];
-        int from = 0;
+        int[] from = WeightedSample.systematic(weights, count, u);
         for (int i = 0; i < count; i++) {
-            double at = (i + u) / count;
-            while (at > cumulative && from < waters.length - 1) {
-                cumulative += weights[++from];
-            }
-            chosen[i] = waters[from].copy();
+            chosen[i] = waters[from[i]].copy();
         }
         int first = stage * MOVES;
         IntStream.range(0, count).parallel().forEach(i -> chosen[i] = moved(chosen[i], spread, i, first, share));
@@ -397,7 +367,7 @@ final class Belief {
 
     /** Weights of the waters, adding up to 1. */
     double[] waterWeights() {
-        return normalised(logWeights);
+        return WeightedSample.normalised(logWeights);
     }
 
     /** Weights of all tanks, water by water and stratum by stratum within, adding up to 1. */

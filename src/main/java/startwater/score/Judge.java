@@ -48,7 +48,12 @@ public final class Judge {
 
     /** The same with so much care. */
     public static Scored score(Case c, Care care) {
-        return score(c, Belief.of(c.scenario(), c.log(), care.waters));
+        return score(c, care.waters);
+    }
+
+    /** The same on so many waters: fewer are quicker and rougher. */
+    static Scored score(Case c, int waters) {
+        return score(c, Belief.of(c.scenario(), c.log(), waters));
     }
 
     /** How many tanks a decision is judged on. */
@@ -181,7 +186,12 @@ public final class Judge {
 
     /** Judges one decision with so much care. */
     public static Verdict judge(Case c, Care care) {
-        Scored scored = score(c, care);
+        return judge(c, care.waters);
+    }
+
+    /** The same on so many waters: fewer are quicker and rougher. */
+    static Verdict judge(Case c, int waters) {
+        Scored scored = score(c, waters);
         Losses losses = scored.losses();
         int best = losses.best();
         int own = scored.own();

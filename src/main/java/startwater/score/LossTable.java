@@ -75,6 +75,6 @@ final class LossTable {
         for (int i = 0; i < weights.length; i++) {
             weights[i] = sum > 0 ? weights[i] / sum : 1.0 / weights.length;
         }
-        return new Losses(parts, deaths, weights);
+        return new Losses(parts, deaths, weights, strata);
     }
 }

@@ -138,6 +138,11 @@ public final class Notebook {
                 .withAmmoniumChloride(Math.min(d.ammoniumChlorideG(), ammoniumLeftG));
     }
 
+    /** Loses every reading, but not when it was taken. */
+    void forget() {
+        java.util.Arrays.fill(value, Double.NaN);
+    }
+
     /** Keeps the books after a decision: shares removed, doses added, by the volume on the sheet. */
     void did(Decision d) {
         if (d.change() > 0) {
