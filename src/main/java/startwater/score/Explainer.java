@@ -247,7 +247,10 @@ final class Explainer {
     /** Another reasonable view accepts the choice: which one. */
     private void arguable() {
         if (view != null) {
-            say("view." + view.name().toLowerCase(Locale.ROOT), Severity.FACT, verdict.best().decision());
+            say(
+                    "view." + view.name().toLowerCase(Locale.ROOT),
+                    Severity.FACT,
+                    verdict.best().decision());
         }
     }
 
@@ -267,8 +270,8 @@ final class Explainer {
         StandingRules.Ruling ruling = new StandingRules().ruling(book);
         StandingRules.AmmoniaSteps steps = StandingRules.stepsFor(book);
         boolean trout = steps.equals(StandingRules.AmmoniaSteps.TROUT);
-        List<Integer> numbers = new ArrayList<>(
-                ruling.rules().stream().limit(RULES_SHOWN).toList());
+        List<Integer> numbers =
+                new ArrayList<>(ruling.rules().stream().limit(RULES_SHOWN).toList());
         if (verdict.chosen().decision().filter() != Decision.FilterCare.LEAVE) {
             numbers.add(13);
         }

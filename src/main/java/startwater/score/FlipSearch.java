@@ -29,7 +29,7 @@ final class FlipSearch {
     private static final double LEAST_CHANCE = 0.03;
 
     private static final int UNREAD_DISTANCE = 6;
-    private static final double SOONER_DISTANCE = 0.8;
+    private static final double SOONER_DISTANCE = 0.4;
     private static final int ONE_DAY = 1;
 
     private final Case original;
@@ -197,8 +197,13 @@ final class FlipSearch {
         Losses losses = scored.losses().weighed(weights);
         int best = losses.best();
         int was = scored.losses().best();
-        return !Options.kind(scored.options().get(best)).equals(Options.kind(before))
+        return unlike(scored.options().get(best), before)
                 && losses.regret(was) > Judge.band(losses, was);
+    }
+
+    /** Whether two acts differ in more than the grams of a dose. */
+    static boolean unlike(Decision a, Decision b) {
+        return a.feed() != b.feed() || a.change() != b.change() || !Options.kind(a).equals(Options.kind(b));
     }
 
     /** Scores the changed case anew: what was best must be worse there than the new best by more than can be told. */
@@ -208,7 +213,7 @@ final class FlipSearch {
                 ? Judge.score(changed, scored.belief().in(changed.scenario()))
                 : Judge.score(changed);
         Decision best = again.options().get(again.losses().best());
-        if (!again.worse(again.own()) || Options.kind(best).equals(Options.kind(before))) {
+        if (!again.worse(again.own()) || !unlike(best, before)) {
             return Optional.empty();
         }
         return Optional.of(new Flip(c.kind(), c.distance(), changed, best, line(c, again, best)));
@@ -216,7 +221,9 @@ final class FlipSearch {
 
     private Line line(String key, Object... parameters) {
         return new Line(
-                key, Severity.FACT, Explainer.spoken(List.of(parameters), scored.book().fishIn()));
+                key,
+                Severity.FACT,
+                Explainer.spoken(List.of(parameters), scored.book().fishIn()));
     }
 
     private Line line(Candidate c, Judge.Scored again, Decision best) {

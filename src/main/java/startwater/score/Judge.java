@@ -115,12 +115,7 @@ public final class Judge {
             List<Decision> all = new ArrayList<>(options);
             all.addAll(fresh);
             return new Scored(
-                    belief,
-                    book,
-                    rollout,
-                    List.copyOf(all),
-                    own,
-                    losses.and(new LossTable(belief, rollout).of(fresh)));
+                    belief, book, rollout, List.copyOf(all), own, losses.and(new LossTable(belief, rollout).of(fresh)));
         }
     }
 
@@ -206,7 +201,8 @@ public final class Judge {
             mark = Math.max(LEAST_MARK_IF_NOT_DEADLY, mark);
         }
         Verdict.Word word = word(deathsUp, over);
-        View view = over > 0 && regret <= ARGUABLE_MOST && !dangerousInAnyView(losses, own) ? viewFor(losses, own) : null;
+        View view =
+                over > 0 && regret <= ARGUABLE_MOST && !dangerousInAnyView(losses, own) ? viewFor(losses, own) : null;
         boolean arguable = view != null;
         if (arguable) {
             word = Verdict.Word.SOUND;

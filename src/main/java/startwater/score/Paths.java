@@ -12,8 +12,8 @@ import startwater.fish.Stressor;
 import startwater.score.Verdict.Band;
 import startwater.score.Verdict.Variable;
 import startwater.strip.Pad;
-import startwater.tank.TankReadings;
 import startwater.tank.FastStepper;
+import startwater.tank.TankReadings;
 
 /** The tanks on their way under the learner's choice and under the best option. */
 final class Paths {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import startwater.drill.Decision;
 import startwater.drill.Decision.FilterCare;
 import startwater.drill.DrillLog;
@@ -23,7 +24,9 @@ final class WhyCases {
     static Map<String, Case> all() {
         Map<String, Case> all = new LinkedHashMap<>();
         all.put("nothing read", of(WEEK, Decision.LEAVE_ALONE));
-        all.put("calm", of(WEEK, Decision.LEAVE_ALONE, Pad.AMMONIA, 0.2, Pad.NITRITE, 0, Pad.PH, 7.4, Pad.ALKALINITY, 100));
+        all.put(
+                "calm",
+                of(WEEK, Decision.LEAVE_ALONE, Pad.AMMONIA, 0.2, Pad.NITRITE, 0, Pad.PH, 7.4, Pad.ALKALINITY, 100));
         all.put("nitrite uncovered", of(WEEK, Decision.LEAVE_ALONE, Pad.AMMONIA, 1, Pad.NITRITE, 5, Pad.PH, 7.8));
         all.put(
                 "nitrite short",
@@ -60,45 +63,60 @@ final class WhyCases {
                         0.5,
                         Pad.PH,
                         7.4));
-        all.put("water poured away", of(
-                WEEK,
-                Decision.LEAVE_ALONE.withChange(0.75),
-                Pad.AMMONIA,
-                0.2,
-                Pad.NITRITE,
-                0,
-                Pad.PH,
-                7.4));
-        all.put("scrubbed", of(
-                WEEK,
-                Decision.LEAVE_ALONE.withFilter(FilterCare.SCRUB),
-                Pad.AMMONIA,
-                0.2,
-                Pad.NITRITE,
-                0.1,
-                Pad.PH,
-                7.4));
-        all.put("sour", of(WEEK, Decision.LEAVE_ALONE, Pad.AMMONIA, 0.2, Pad.NITRITE, 0, Pad.PH, 7, Pad.ALKALINITY, 50));
+        all.put(
+                "water poured away",
+                of(WEEK, Decision.LEAVE_ALONE.withChange(0.75), Pad.AMMONIA, 0.2, Pad.NITRITE, 0, Pad.PH, 7.4));
+        all.put(
+                "scrubbed",
+                of(
+                        WEEK,
+                        Decision.LEAVE_ALONE.withFilter(FilterCare.SCRUB),
+                        Pad.AMMONIA,
+                        0.2,
+                        Pad.NITRITE,
+                        0.1,
+                        Pad.PH,
+                        7.4));
+        all.put(
+                "sour",
+                of(WEEK, Decision.LEAVE_ALONE, Pad.AMMONIA, 0.2, Pad.NITRITE, 0, Pad.PH, 7, Pad.ALKALINITY, 50));
         all.put(
                 "best of a bad day",
-                all.get("sour").choosing(Decision.LEAVE_ALONE.withFeed(0.5).withChange(0.75)));
+                Objects.requireNonNull(all.get("sour"))
+                        .choosing(Decision.LEAVE_ALONE.withFeed(0.5).withChange(0.75)));
         all.put(
                 "away, calm",
-                of(TrialScenario.awayAfter(150), Decision.LEAVE_ALONE.withFeed(0), Pad.AMMONIA, 1, Pad.NITRITE, 0.5));
-        all.put(
-                "away, calmer",
-                of(TrialScenario.awayAfter(150), Decision.LEAVE_ALONE.withFeed(0.5), Pad.AMMONIA, 0.5, Pad.NITRITE, 0.5));
+                of(
+                        TrialScenario.awayAfter(150),
+                        Decision.LEAVE_ALONE.withFeed(0.5).withChange(0.75),
+                        Pad.AMMONIA,
+                        0.5,
+                        Pad.NITRITE,
+                        0.2,
+                        Pad.PH,
+                        7.4,
+                        Pad.ALKALINITY,
+                        100));
         all.put("low oxygen", seen(of(WEEK, Decision.LEAVE_ALONE, Pad.AMMONIA, 0.5, Pad.PH, 7.4), 4.4, true, 0));
         all.put("air off", seen(of(WEEK, Decision.LEAVE_ALONE, Pad.AMMONIA, 0.5, Pad.PH, 7.4), 3.0, false, 0));
         all.put("dead fish", seen(of(WEEK, Decision.LEAVE_ALONE, Pad.AMMONIA, 5, Pad.PH, 7.8), 7.0, true, 6));
-        all.put("cold", of(TrialScenario.cold(), Decision.LEAVE_ALONE, Pad.AMMONIA, 0.5, Pad.NITRITE, 0.2, Pad.PH, 7.4));
-        all.put("impossible", of(WEEK, Decision.LEAVE_ALONE, Pad.AMMONIA, 200, Pad.PH, 6.2, Pad.AMMONIA, 200, Pad.PH, 6.2));
+        all.put(
+                "cold",
+                of(TrialScenario.cold(), Decision.LEAVE_ALONE, Pad.AMMONIA, 0.5, Pad.NITRITE, 0.2, Pad.PH, 7.4));
+        all.put(
+                "impossible",
+                of(WEEK, Decision.LEAVE_ALONE, Pad.AMMONIA, 200, Pad.PH, 6.2, Pad.AMMONIA, 200, Pad.PH, 6.2));
         Scenario fishless = TrialScenario.fishless();
         all.put("fishless, waiting", of(fishless, Decision.LEAVE_ALONE, Pad.AMMONIA, 2, Pad.NITRITE, 0.1));
         all.put("fishless, half-way", of(fishless, Decision.LEAVE_ALONE, Pad.AMMONIA, 0.5, Pad.NITRITE, 5));
         all.put("fishless, both under one", of(fishless, Decision.LEAVE_ALONE, Pad.AMMONIA, 0.5, Pad.NITRITE, 0.2));
         all.put("fishless, overdosed", of(fishless, Decision.LEAVE_ALONE, Pad.AMMONIA, 10, Pad.NITRITE, 0.1));
         return all;
+    }
+
+    /** The case of this name. */
+    static Case named(String name) {
+        return Objects.requireNonNull(all().get(name), name);
     }
 
     /** A first visit with pads and values in turn. */
@@ -131,8 +149,7 @@ final class WhyCases {
                 s.pump());
         List<VisitRecord> visits = new ArrayList<>(c.log().visits());
         visits.set(
-                0,
-                new VisitRecord(v.visit(), v.minute(), v.actor(), other, v.written(), v.decision(), v.prediction()));
+                0, new VisitRecord(v.visit(), v.minute(), v.actor(), other, v.written(), v.decision(), v.prediction()));
         return new Case(c.scenario(), new DrillLog(visits));
     }
 }

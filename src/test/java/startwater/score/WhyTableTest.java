@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
@@ -15,8 +14,7 @@ import org.junit.jupiter.api.Test;
 /** Every sentence of the explanation has a case where it must appear and one where it must not. */
 class WhyTableTest {
     /** Key, the case where it must appear, the case where it must not. */
-    private static final String TABLE =
-            """
+    private static final String TABLE = """
             credit.none            | impossible              | toxic
             said.nothing           | nothing read            | calm
             said.fishless.waiting  | fishless, waiting       | fishless, half-way
@@ -65,7 +63,8 @@ class WhyTableTest {
 
     private static Set<String> templates(String... prefixes) {
         Set<String> keys = new TreeSet<>();
-        for (String key : ResourceBundle.getBundle("startwater.score.Why", Locale.ROOT).keySet()) {
+        for (String key :
+                ResourceBundle.getBundle("startwater.score.Why", Locale.ROOT).keySet()) {
             for (String prefix : prefixes) {
                 if (key.startsWith(prefix)) {
                     keys.add(key);
@@ -91,13 +90,15 @@ class WhyTableTest {
                         .collect(Collectors.toSet())));
         for (String[] row : rows()) {
             assertThat(said.get(row[1])).as(row[0] + " must appear: " + row[1]).contains(row[0]);
-            assertThat(said.get(row[2])).as(row[0] + " must not appear: " + row[2]).doesNotContain(row[0]);
+            assertThat(said.get(row[2]))
+                    .as(row[0] + " must not appear: " + row[2])
+                    .doesNotContain(row[0]);
         }
     }
 
     @Test
     void theViewThatAcceptsAChoiceIsNamedAndNoOther() {
-        Case c = WhyCases.all().get("toxic");
+        Case c = WhyCases.named("toxic");
         Judge.Scored scored = Judge.score(c);
         Verdict verdict = Judge.judge(c);
         Paths paths = Paths.of(scored, scored.own(), scored.losses().best());
@@ -113,15 +114,41 @@ class WhyTableTest {
                 .noneMatch(k -> k.startsWith("view."));
     }
 
+    /** Key, the case where it must appear, the case where it must not. */
+    private static final String FLIPS =
+            """
+            flip.choice  | a little toxic | cold
+            flip.reading | away           | cold
+            flip.unread  | nothing read   | cold
+            flip.sooner  | away, calm     | nothing read
+            """;
+
     @Test
-    void flips() {
-        Map<String, Case> all = WhyCases.all();
-        for (String name : List.of("away, calm", "away, calmer", "calm", "toxic", "scrubbed")) {
-            Case c = all.get(name);
-            Optional<Flip> own = Judge.flip(c);
-            Judge.Scored s = Judge.score(c);
-            Optional<Flip> best = Judge.flip(c.choosing(s.options().get(s.losses().best())));
-            System.out.println(name + " own " + own.map(f -> WhyText.in(Locale.ENGLISH).format(f.line())) + "\n  best " + best.map(f -> WhyText.in(Locale.ENGLISH).format(f.line())));
+    void everyFlipAppearsWhereItMustAndNotWhereItMustNot() {
+        assertThat(FLIPS.lines().map(l -> l.strip().split("\\s*\\|\\s*")[0]).collect(Collectors.toSet()))
+                .isEqualTo(templates("flip."));
+        for (String line : FLIPS.lines().toList()) {
+            String[] row = line.strip().split("\\s*\\|\\s*");
+            assertThat(key(row[1])).as(row[0] + " must appear: " + row[1]).isEqualTo(row[0]);
+            assertThat(key(row[2])).as(row[0] + " must not appear: " + row[2]).isNotEqualTo(row[0]);
+        }
+    }
+
+    private static String key(String name) {
+        return Judge.flip(WhyCases.named(name)).map(f -> f.line().key()).orElse("");
+    }
+
+    @Test
+    void everySentenceReadsInBothLanguages() {
+        for (String name : List.of("toxic", "away", "nitrite short", "fishless, half-way", "scrubbed", "cold")) {
+            for (Verdict.Line line : Judge.judge(WhyCases.named(name)).lines()) {
+                for (String language : List.of("en", "es")) {
+                    assertThat(WhyText.in(Locale.forLanguageTag(language)).format(line))
+                            .as(line.key())
+                            .isNotBlank()
+                            .doesNotContain("{", "?", "NaN");
+                }
+            }
         }
     }
 }
