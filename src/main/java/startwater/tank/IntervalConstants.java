@@ -1,6 +1,7 @@
 package startwater.tank;
 
 import org.jspecify.annotations.Nullable;
+import startwater.biofilter.FilterMedia;
 import startwater.biofilter.Nitrification;
 import startwater.fish.Species;
 import startwater.quantity.Powers;
@@ -19,6 +20,7 @@ final class IntervalConstants {
     private static final double IONIC_STRENGTH_GRID = 5e-5;
 
     private static final double TEMPERATURE_GRID_C = 1.0 / 1024;
+    private static final double FLOW_GRID = 1.0 / 4096;
     private static final int MASS_BITS_DROPPED = 40;
     private static final double LN_GAS_TRANSFER_THETA = StrictMath.log(1.024);
     /** Flow through the filter with the pump off, share of the normal. */
@@ -39,6 +41,14 @@ final class IntervalConstants {
     final double decay;
     final double mineralisation;
     final double flow;
+    /** Solids caught from the water, and mineralised in the bed, 1/d; what a fouling bed loses and lets go, 1/d. */
+    final double trapping;
+
+    final double heldMineralisation;
+    final double fouling;
+    /** Nitrate that plants take at most, mg N/L/d. */
+    final double plantUptake;
+
     final double aobCapacity;
     final double nobCapacity;
     final double nitrousAcid;
@@ -57,18 +67,26 @@ final class IntervalConstants {
     private final double ionicStrength;
     private final double massG;
     private final Controls controls;
+    private final double flowShare;
 
     private IntervalConstants(
-            TankParameters p, Controls controls, double temperatureC, double ionicStrength, double massG) {
+            TankParameters p,
+            Controls controls,
+            double temperatureC,
+            double ionicStrength,
+            double massG,
+            double flowShare,
+            boolean fouling) {
         this.temperatureC = temperatureC;
         this.ionicStrength = ionicStrength;
         this.massG = massG;
         this.controls = controls;
+        this.flowShare = flowShare;
         carbonate = CarbonateSystem.at(temperatureC, ionicStrength);
         // A mol of salt weighs about as much as sodium chloride.
         oxygenSaturation = OxygenSaturation.mgPerL(temperatureC, p.altitudeM(), ionicStrength * 58.44);
         double gasTheta = Powers.theta(LN_GAS_TRANSFER_THETA, temperatureC - 20);
-        double device = controls.air() ? p.kLaDevicePerHour() : 0;
+        double device = (controls.air() ? p.kLaDevicePerHour() : 0) + controls.spareAirPerHour();
         kLaPerDay = 24 * gasTheta * (device + p.kLaSurfacePerHour());
         kLaCo2PerDay = 24 * gasTheta * (device * p.carbonDioxideRatio() + p.kLaSurfacePerHour());
         co2InBalance = carbonate.co2InBalanceWith(p.carbonDioxideAtm());
@@ -79,9 +97,15 @@ final class IntervalConstants {
         decay = Nitrification.DECAY_PER_DAY * Powers.theta(Nitrification.LN_THETA_DECAY, temperatureC - 20);
         mineralisation = Nitrification.MINERALISATION_PER_DAY
                 * Powers.theta(Nitrification.LN_THETA_MINERALISATION, temperatureC - 20);
-        flow = controls.pump() ? 1 : FLOW_WITHOUT_PUMP;
-        aobCapacity = p.aobCapacityMgPerDay();
-        nobCapacity = p.nobCapacityMgPerDay();
+        flow = controls.pump() ? flowShare : FLOW_WITHOUT_PUMP;
+        trapping = flow * p.media().trappingPerDay();
+        heldMineralisation =
+                flow * FilterBed.HELD_MINERALISATION_PER_DAY / Nitrification.MINERALISATION_PER_DAY * mineralisation;
+        this.fouling = fouling ? FilterBed.FOULING_PER_DAY : 0;
+        plantUptake = p.plantUptakeMgPerDay() / p.volumeL();
+        double area = FilterMedia.areaShare(flowShare);
+        aobCapacity = area * p.aobCapacityMgPerDay();
+        nobCapacity = area * p.nobCapacityMgPerDay();
         nitrousAcid = Nitrification.nitrousAcidConstant(temperatureC);
         Species species = p.species();
         if (species == null || !(massG > 0)) {
@@ -111,14 +135,18 @@ final class IntervalConstants {
         double ionic = IONIC_STRENGTH_GRID * Math.rint(ionicStrength(y) / IONIC_STRENGTH_GRID);
         double mass = rounded(TankReadings.massG(y, p.strata()));
         double temperature = TEMPERATURE_GRID_C * Math.rint(temperatureC / TEMPERATURE_GRID_C);
+        double flowShare = FLOW_GRID * Math.rint(p.flowShare(y) / FLOW_GRID);
+        boolean fouling = FilterBed.fouling(y, controls);
         if (last != null
                 && last.controls.equals(controls)
                 && last.temperatureC == temperature
                 && last.ionicStrength == ionic
-                && last.massG == mass) {
+                && last.massG == mass
+                && last.flowShare == flowShare
+                && last.fouling > 0 == fouling) {
             return last;
         }
-        return new IntervalConstants(p, controls, temperature, ionic, mass);
+        return new IntervalConstants(p, controls, temperature, ionic, mass, flowShare, fouling);
     }
 
     private static double ionicStrength(double[] y) {
@@ -135,6 +163,12 @@ final class IntervalConstants {
     /** Constants at exactly this state. */
     static IntervalConstants exact(TankParameters p, Controls controls, double[] y) {
         return new IntervalConstants(
-                p, controls, y[TankLayout.TEMPERATURE], ionicStrength(y), TankReadings.massG(y, p.strata()));
+                p,
+                controls,
+                y[TankLayout.TEMPERATURE],
+                ionicStrength(y),
+                TankReadings.massG(y, p.strata()),
+                p.flowShare(y),
+                FilterBed.fouling(y, controls));
     }
 }

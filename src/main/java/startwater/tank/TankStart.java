@@ -29,6 +29,7 @@ public final class TankStart {
         y[TEMPERATURE] = water.temperatureC();
         y[AOB] = aobShare * p.aobCapacityMgPerDay();
         y[NOB] = nobShare * p.nobCapacityMgPerDay();
+        y[ACCLIMATED_C] = water.temperatureC();
         y[H_ION] = 1e-8;
         for (int s = 0; s < p.strata(); s++) {
             y[survivors(s)] = 1;
