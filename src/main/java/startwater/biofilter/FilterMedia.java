@@ -12,9 +12,9 @@ public enum FilterMedia {
     /** Tumbling pieces keep themselves clean: their solids stay in the water. */
     MOVING_BED("moving-bed", 0, Double.POSITIVE_INFINITY),
     /** Fixed rings or sheets. */
-    STATIC_PLASTIC("static-plastic", 0.2, 250),
-    SAND("sand", 1.2, 150),
-    SPONGE("sponge", 0.8, 200);
+    STATIC_PLASTIC("static-plastic", 0.2, 200),
+    SAND("sand", 1.2, 110),
+    SPONGE("sponge", 0.8, 150);
 
     /** Share of the media's area that a bed without any flow would still lay open. */
     private static final double OPEN_WHEN_CLOGGED = 0.5;
@@ -45,7 +45,16 @@ public enum FilterMedia {
      * @param heldMgPerM2 nitrogen of the solids held, mg N per m2 of media
      */
     public double flowShare(double heldMgPerM2) {
-        double load = heldMgPerM2 / halfFlowMgPerM2;
+        return flowShareAt(load(heldMgPerM2));
+    }
+
+    /** What a bed holds over what halves its flow. @param heldMgPerM2 nitrogen of the solids held, mg N per m2 */
+    public double load(double heldMgPerM2) {
+        return heldMgPerM2 / halfFlowMgPerM2;
+    }
+
+    /** Flow share at a load of the bed. */
+    public static double flowShareAt(double load) {
         return 1 / (1 + load * load);
     }
 

@@ -214,10 +214,11 @@ public final class FastStepper implements Stepper {
         double volume = p.volumeL();
         double out = 0;
         double mineralisation = (start.mineralisationLoss + end.mineralisationLoss) / 2;
-        double organic = Relaxation.end(now[ORGANIC_N], 0, mineralisation + q + k.trapping, dt);
+        double trapping = (start.trapping + end.trapping) / 2;
+        double organic = Relaxation.end(now[ORGANIC_N], 0, mineralisation + q + trapping, dt);
         double organicLost = now[ORGANIC_N] - organic;
-        double mineralised = share(organicLost, mineralisation, q + k.trapping);
-        double trapped = share(organicLost - mineralised, k.trapping, q);
+        double mineralised = share(organicLost, mineralisation, q + trapping);
+        double trapped = share(organicLost - mineralised, trapping, q);
         out += organicLost - mineralised - trapped;
         double heldSlope = 0;
         if (trapped > 0 || now[HELD_N] > 0) {

@@ -65,7 +65,8 @@ final class FilterBed {
     static void clean(double[] y, double loss, double solids) {
         y[AOB] *= 1 - loss;
         y[NOB] *= 1 - loss;
-        y[REMOVED] += solids * y[HELD_N];
+        y[REMOVED] += solids * (y[HELD_N] + y[LOOSE_N]);
         y[HELD_N] *= 1 - solids;
+        y[LOOSE_N] *= 1 - solids;
     }
 }

@@ -1,7 +1,6 @@
 package startwater.tank;
 
 import org.jspecify.annotations.Nullable;
-import startwater.biofilter.FilterMedia;
 import startwater.biofilter.Nitrification;
 import startwater.fish.Species;
 import startwater.quantity.Powers;
@@ -20,7 +19,6 @@ final class IntervalConstants {
     private static final double IONIC_STRENGTH_GRID = 5e-5;
 
     private static final double TEMPERATURE_GRID_C = 1.0 / 1024;
-    private static final double FLOW_GRID = 1.0 / 4096;
     private static final int MASS_BITS_DROPPED = 40;
     private static final double LN_GAS_TRANSFER_THETA = StrictMath.log(1.024);
     /** Flow through the filter with the pump off, share of the normal. */
@@ -41,10 +39,13 @@ final class IntervalConstants {
     final double decay;
     final double mineralisation;
     final double flow;
-    /** Solids caught from the water, and mineralised in the bed, 1/d; what a fouling bed loses and lets go, 1/d. */
+    /** At full flow: solids caught from the water, and mineralised in the bed, 1/d. */
     final double trapping;
 
     final double heldMineralisation;
+    /** Load of the bed per mg of nitrogen it holds: at a load of 1 the flow is halved. */
+    final double loadPerHeld;
+    /** What a fouling bed loses and lets go, 1/d. */
     final double fouling;
     /** Nitrate that plants take at most, mg N/L/d. */
     final double plantUptake;
@@ -67,7 +68,6 @@ final class IntervalConstants {
     private final double ionicStrength;
     private final double massG;
     private final Controls controls;
-    private final double flowShare;
 
     private IntervalConstants(
             TankParameters p,
@@ -75,13 +75,11 @@ final class IntervalConstants {
             double temperatureC,
             double ionicStrength,
             double massG,
-            double flowShare,
             boolean fouling) {
         this.temperatureC = temperatureC;
         this.ionicStrength = ionicStrength;
         this.massG = massG;
         this.controls = controls;
-        this.flowShare = flowShare;
         carbonate = CarbonateSystem.at(temperatureC, ionicStrength);
         // A mol of salt weighs about as much as sodium chloride.
         oxygenSaturation = OxygenSaturation.mgPerL(temperatureC, p.altitudeM(), ionicStrength * 58.44);
@@ -97,15 +95,15 @@ final class IntervalConstants {
         decay = Nitrification.DECAY_PER_DAY * Powers.theta(Nitrification.LN_THETA_DECAY, temperatureC - 20);
         mineralisation = Nitrification.MINERALISATION_PER_DAY
                 * Powers.theta(Nitrification.LN_THETA_MINERALISATION, temperatureC - 20);
-        flow = controls.pump() ? flowShare : FLOW_WITHOUT_PUMP;
-        trapping = flow * p.media().trappingPerDay();
+        flow = controls.pump() ? 1 : FLOW_WITHOUT_PUMP;
+        trapping = p.media().trappingPerDay();
         heldMineralisation =
-                flow * FilterBed.HELD_MINERALISATION_PER_DAY / Nitrification.MINERALISATION_PER_DAY * mineralisation;
+                FilterBed.HELD_MINERALISATION_PER_DAY / Nitrification.MINERALISATION_PER_DAY * mineralisation;
+        loadPerHeld = p.media().load(1 / p.mediaAreaM2());
         this.fouling = fouling ? FilterBed.FOULING_PER_DAY : 0;
         plantUptake = p.plantUptakeMgPerDay() / p.volumeL();
-        double area = FilterMedia.areaShare(flowShare);
-        aobCapacity = area * p.aobCapacityMgPerDay();
-        nobCapacity = area * p.nobCapacityMgPerDay();
+        aobCapacity = p.aobCapacityMgPerDay();
+        nobCapacity = p.nobCapacityMgPerDay();
         nitrousAcid = Nitrification.nitrousAcidConstant(temperatureC);
         Species species = p.species();
         if (species == null || !(massG > 0)) {
@@ -135,18 +133,16 @@ final class IntervalConstants {
         double ionic = IONIC_STRENGTH_GRID * Math.rint(ionicStrength(y) / IONIC_STRENGTH_GRID);
         double mass = rounded(TankReadings.massG(y, p.strata()));
         double temperature = TEMPERATURE_GRID_C * Math.rint(temperatureC / TEMPERATURE_GRID_C);
-        double flowShare = FLOW_GRID * Math.rint(p.flowShare(y) / FLOW_GRID);
         boolean fouling = FilterBed.fouling(y, controls);
         if (last != null
                 && last.controls.equals(controls)
                 && last.temperatureC == temperature
                 && last.ionicStrength == ionic
                 && last.massG == mass
-                && last.flowShare == flowShare
                 && last.fouling > 0 == fouling) {
             return last;
         }
-        return new IntervalConstants(p, controls, temperature, ionic, mass, flowShare, fouling);
+        return new IntervalConstants(p, controls, temperature, ionic, mass, fouling);
     }
 
     private static double ionicStrength(double[] y) {
@@ -168,7 +164,6 @@ final class IntervalConstants {
                 y[TankLayout.TEMPERATURE],
                 ionicStrength(y),
                 TankReadings.massG(y, p.strata()),
-                p.flowShare(y),
                 FilterBed.fouling(y, controls));
     }
 }

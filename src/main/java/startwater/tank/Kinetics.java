@@ -4,6 +4,7 @@ import static startwater.tank.TankLayout.*;
 
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import startwater.biofilter.FilterMedia;
 import startwater.biofilter.Nitrification;
 import startwater.fish.Species;
 import startwater.fish.Stressor;
@@ -43,6 +44,8 @@ final class Kinetics {
     double heldLoss;
 
     double nitrateLoss;
+    /** Organic nitrogen caught by the filter, 1/d. */
+    double trapping;
     /** Excretion, mg N/L/d: from the gut, and of body nitrogen by the fast. */
     double gutExcretion;
 
@@ -110,7 +113,11 @@ final class Kinetics {
     private void filter(double[] y, TankParameters p, IntervalConstants k, double h, double tan, double oxygen) {
         double volume = p.volumeL();
         double nitrite = Math.max(0, y[NITRITE]);
-        double ph = Nitrification.phFactor(h) * k.flow;
+        double share = k.loadPerHeld == 0 ? 1 : FilterMedia.flowShareAt(k.loadPerHeld * y[HELD_N]);
+        double flow = k.flow * share;
+        double area = FilterMedia.areaShare(share);
+        trapping = k.trapping * flow;
+        double ph = Nitrification.phFactor(h) * flow;
         double limitA = k.thetaAob
                 * ph
                 * Nitrification.alkalinityFactor(y[ALKALINITY])
@@ -139,11 +146,11 @@ final class Kinetics {
         nitriteBend = (nitriteLoss - nitriteSlope) * nitrite;
         aobGain = k.growthAob * limitA * tan;
         double death = k.decay + k.fouling + y[MEDICATION];
-        aobLoss = aobGain * aob / k.aobCapacity + death;
+        aobLoss = aobGain * aob / (area * k.aobCapacity) + death;
         nobGain = k.growthNob * limitN * nitrite;
-        nobLoss = nobGain * nob / k.nobCapacity + death;
+        nobLoss = nobGain * nob / (area * k.nobCapacity) + death;
         mineralisationLoss = k.mineralisation * oxygen / (Nitrification.MINERALISATION_OXYGEN_HALF_MG_PER_L + oxygen);
-        heldLoss = k.heldMineralisation * oxygen / (Nitrification.MINERALISATION_OXYGEN_HALF_MG_PER_L + oxygen);
+        heldLoss = k.heldMineralisation * flow * oxygen / (Nitrification.MINERALISATION_OXYGEN_HALF_MG_PER_L + oxygen);
         nitrateLoss = k.plantUptake / (PLANT_NITRATE_HALF_MG_PER_L + Math.max(0, y[NITRATE]));
         double perOxygen = 1 / Math.max(oxygen, 1e-9);
         double mineralising = Nitrification.OXYGEN_PER_MINERALISED_N

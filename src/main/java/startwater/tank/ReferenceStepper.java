@@ -114,7 +114,7 @@ public final class ReferenceStepper implements Stepper {
         private void water(double[] y, double[] dy, IntervalConstants k) {
             double mineralised = rates.mineralisationLoss * y[ORGANIC_N];
             double heldMineralised = rates.heldLoss * y[HELD_N];
-            double trapped = k.trapping * y[ORGANIC_N];
+            double trapped = rates.trapping * y[ORGANIC_N];
             double taken = rates.nitrateLoss * Math.max(0, y[NITRATE]);
             double made = rates.gutExcretion + rates.fastingExcretion + mineralised + heldMineralised / p.volumeL();
             double freedChlorine = ChlorineReactions.COMBINED_DECAY_PER_DAY * y[COMBINED_CHLORINE];

@@ -25,6 +25,8 @@ public final class DrillWords {
     private static final double CLEAR_HAZE = 0.1;
     private static final double MILKY_HAZE = 0.4;
     private static final double LITTLE_UNEATEN_G = 1;
+    /** From here on nobody sees that less comes out of the filter. */
+    private static final int WHOLE_FLOW_PERCENT = 95;
     /** From so many days on a weekday would mislead. */
     private static final int WEEKDAY_DAYS = 6;
 
@@ -157,6 +159,10 @@ public final class DrillWords {
                             : texts.text("seen.uneaten", Math.rint(seen.uneatenG())));
         }
         said.add(haze(seen.haze()));
+        seen.told().forEach(k -> said.add(texts.text("told." + k.name().toLowerCase(Locale.ROOT))));
+        if (seen.toCome() > 0) {
+            said.add(texts.text("seen.toCome", seen.toCome(), Math.rint(seen.toComeMassG())));
+        }
         return said;
     }
 
@@ -166,7 +172,15 @@ public final class DrillWords {
 
     /** What runs and what does not. */
     public String running(Seen seen) {
-        return texts.text(seen.pump() ? "pump.on" : "pump.off");
+        List<String> said = new ArrayList<>();
+        said.add(texts.text(seen.pump() ? "pump.on" : "pump.off"));
+        if (seen.flowPercent() < WHOLE_FLOW_PERCENT) {
+            said.add(texts.text("pump.flow", seen.flowPercent()));
+        }
+        if (!seen.heater()) {
+            said.add(texts.text("heater.off"));
+        }
+        return String.join(" ", said);
     }
 
     /** What is about to be done, said back. @param main the first sentence, @param rest what else, or empty */
@@ -193,7 +207,9 @@ public final class DrillWords {
         if (d.change() > 0 && f.chlorinated()) {
             rest.add(texts.text(d.neutralise() ? "state.neutralised" : "state.raw"));
         }
-        rest.add(texts.text(d.air() == Air.ON ? "state.airOn" : "state.airOff"));
+        rest.add(
+                texts.text(d.air() == Air.ON ? "state.airOn" : d.air() == Air.OFF ? "state.airOff" : "state.airSpare"));
+        devices(d, f, rest);
         if (d.filter() != FilterCare.LEAVE) {
             rest.add(texts.text("state.filter." + d.filter().name().toLowerCase(Locale.ROOT)));
         }
@@ -201,6 +217,28 @@ public final class DrillWords {
             rest.add(texts.text("state.follow." + d.helpers().name().toLowerCase(Locale.ROOT)));
         }
         return new Statement(sentence(parts), String.join(" ", rest));
+    }
+
+    /** What is done about pump, heater, fish and media, where it is not what anybody would expect. */
+    private void devices(Decision d, VisitFacts f, List<String> rest) {
+        if (!d.pump() || !f.seen().pump()) {
+            rest.add(texts.text(d.pump() ? "state.pumpOn" : "state.pumpOff"));
+        }
+        if (!d.heater() || !f.seen().heater()) {
+            rest.add(texts.text(d.heater() ? "state.heaterOn" : "state.heaterOff"));
+        }
+        if (d.stock() > 0) {
+            rest.add(texts.text("state.stock", stocked(d, f)));
+        }
+        if (d.ripeMedia() > 0) {
+            rest.add(texts.text("state.media", Math.rint(100 * d.ripeMedia())));
+        }
+    }
+
+    /** Fish that go in by a decision. */
+    public static int stocked(Decision d, VisitFacts f) {
+        Scenario.Fish planned = f.scenario().plannedFish();
+        return planned == null ? 0 : (int) Math.min(f.toCome(), Math.rint(d.stock() * planned.count()));
     }
 
     private String feed(Decision d, VisitFacts f) {

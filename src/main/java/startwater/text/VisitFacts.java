@@ -31,6 +31,7 @@ import startwater.water.WaterChange;
  * @param bicarbonateLeftG on the shelf, g
  * @param sodaAshLeftG on the shelf, g
  * @param ammoniumLeftG on the shelf, g
+ * @param ripeMediaLeft share of the ripe media at hand that is left, 0..1
  */
 public record VisitFacts(
         Scenario scenario,
@@ -43,7 +44,8 @@ public record VisitFacts(
         double saltLeftG,
         double bicarbonateLeftG,
         double sodaAshLeftG,
-        double ammoniumLeftG) {
+        double ammoniumLeftG,
+        double ripeMediaLeft) {
 
     /** The facts of the open visit. @throws IllegalStateException when the run is over */
     public static VisitFacts of(DrillRun run) {
@@ -51,11 +53,12 @@ public record VisitFacts(
         Scenario s = run.scenario();
         double massG = 0;
         double rationG = 0;
-        if (s.fish() != null && visit.seen().alive() > 0) {
+        Scenario.Fish fish = s.fishHereOrPlanned();
+        if (fish != null && visit.seen().alive() > 0) {
             // A keeper knows this from a weighed sample and the feed table; it says nothing about the water.
             massG = TankReadings.massG(
                     run.hidden().state(), run.hidden().draw().parameters().strata());
-            double share = Species.byId(s.fish().species())
+            double share = Species.byId(fish.species())
                     .tableRationFraction(massG, visit.seen().temperatureC());
             rationG = share * massG * visit.seen().alive();
         }
@@ -71,7 +74,8 @@ public record VisitFacts(
                 run.saltLeftG(),
                 run.bicarbonateLeftG(),
                 s.shelf().sodaAshG() - used(run),
-                run.ammoniumChlorideLeftG());
+                run.ammoniumChlorideLeftG(),
+                run.ripeMediaLeft());
     }
 
     private static double used(DrillRun run) {
@@ -98,6 +102,21 @@ public record VisitFacts(
 
     public boolean fishIn() {
         return seen().alive() > 0;
+    }
+
+    /** Flow through the filter while the pump runs, % of that through a clean one. */
+    public int flowPercent() {
+        return seen().flowPercent();
+    }
+
+    /** Planned fish that are not in yet. */
+    public int toCome() {
+        return seen().toCome();
+    }
+
+    /** Whether there is air that runs without mains power. */
+    public boolean spareAir() {
+        return scenario.shelf().spareAirKlaPerHour() > 0;
     }
 
     public double volumeL() {
