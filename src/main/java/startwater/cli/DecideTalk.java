@@ -51,8 +51,12 @@ final class DecideTalk {
 
     private Decision items() {
         Decision d = Decision.LEAVE_ALONE;
-        if (facts.fishIn()) {
-            d = d.withFeed(terminal.ask(texts.text("play.feed", words.grams(facts.rationG())), this::feed));
+        if (facts.toCome() > 0) {
+            d = d.withStock(terminal.ask(texts.text("play.stock", facts.toCome()), this::fish));
+        }
+        VisitFacts fed = facts.with(d);
+        if (fed.fishIn()) {
+            d = d.withFeed(terminal.ask(texts.text("play.feed", words.grams(fed.rationG())), t -> feed(t, fed)));
         }
         d = d.withChange(terminal.ask(texts.text("play.change", facts.volumeL()), t -> amount(t, Amounts::change)));
         if (d.change() > 0 && facts.chlorinated()) {
@@ -76,14 +80,11 @@ final class DecideTalk {
                 texts.text(facts.spareAir() ? "play.airAll" : "play.air"), t -> choice(t, "play.air.", airs)));
         d = d.withFilter(terminal.ask(
                 texts.text(standing ? "play.filterStanding" : "play.filter"), t -> choice(t, "play.filter.", cares)));
-        if (standing) {
+        if (standing && facts.seen().power()) {
             d = d.withPump(terminal.ask(texts.text("play.pump"), this::yes));
         }
-        if (!facts.seen().heater()) {
+        if (!facts.seen().heater() && facts.seen().power()) {
             d = d.withHeater(terminal.ask(texts.text("play.heater"), this::yes));
-        }
-        if (facts.toCome() > 0) {
-            d = d.withStock(terminal.ask(texts.text("play.stock", facts.toCome()), this::fish));
         }
         if (facts.ripeMediaLeft() > 0) {
             double left = Math.rint(100 * facts.ripeMediaLeft());
@@ -135,7 +136,7 @@ final class DecideTalk {
                 : 0;
     }
 
-    private Answer<Double> feed(String typed) {
+    private Answer<Double> feed(String typed, VisitFacts fed) {
         String word = typed.toLowerCase(Locale.ROOT);
         if (word.isEmpty() || word.equals(texts.text("play.full"))) {
             return Answer.of(1.0);
@@ -143,7 +144,7 @@ final class DecideTalk {
         if (word.equals(texts.text("play.half"))) {
             return Answer.of(0.5);
         }
-        return word.equals(texts.text("play.none")) ? Answer.of(0.0) : amount(typed, Amounts::feed);
+        return word.equals(texts.text("play.none")) ? Answer.of(0.0) : amount(typed, (t, f) -> Amounts.feed(t, fed));
     }
 
     private Answer<Double> amount(String typed, BiFunction<String, VisitFacts, Amount> reader) {

@@ -90,7 +90,7 @@ final class Devices {
             roomC = usualRoomC;
             roomBack = 0;
         }
-        boolean power = powerBack <= minute;
+        boolean power = power(minute);
         boolean heater = power && heaterBack <= minute;
         double inflow = system.exchangePerDay() + evaporationPerDay;
         return new Controls(
@@ -103,9 +103,13 @@ final class Devices {
                 spare ? spareKlaPerHour : 0);
     }
 
+    boolean power(int minute) {
+        return powerBack <= minute;
+    }
+
     /** Whether heater or cooler run; true also where there is none. */
     boolean heater(int minute) {
-        return !heated || (powerBack <= minute && heaterBack <= minute);
+        return !heated || (power(minute) && heaterBack <= minute);
     }
 
     /** The first minute after this one at which something comes back by itself. */

@@ -73,6 +73,7 @@ public final class Observation {
                 FishSigns.brownGills(y, sim.draw().parameters()),
                 sim.controls().air() || sim.controls().spareAirPerHour() > 0,
                 sim.controls().pump(),
+                sim.power(),
                 sim.heater(),
                 10 * (int) Math.rint(10 * sim.flowShare()),
                 (int) sim.toCome(),

@@ -18,6 +18,7 @@ import startwater.strip.FishMood;
  * @param brownGills whether gills look brown when a fish is held
  * @param air whether the air runs
  * @param pump whether the pump runs
+ * @param power whether there is mains power
  * @param heater whether heater or cooler run
  * @param flowPercent water that comes out of the filter while the pump runs, % of what a clean one passes, in tens
  * @param toCome planned fish that are not in yet: alive in the nursery, or not yet bought
@@ -36,6 +37,7 @@ public record Seen(
         boolean brownGills,
         boolean air,
         boolean pump,
+        boolean power,
         boolean heater,
         int flowPercent,
         int toCome,

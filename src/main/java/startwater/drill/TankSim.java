@@ -343,6 +343,11 @@ public final class TankSim {
         return controls;
     }
 
+    /** Whether there is mains power. */
+    public boolean power() {
+        return devices.power(minute);
+    }
+
     /** Whether heater or cooler run. */
     public boolean heater() {
         return devices.heater(minute);

@@ -173,6 +173,9 @@ public final class DrillWords {
     /** What runs and what does not. */
     public String running(Seen seen) {
         List<String> said = new ArrayList<>();
+        if (!seen.power()) {
+            said.add(texts.text("power.off"));
+        }
         said.add(texts.text(seen.pump() ? "pump.on" : "pump.off"));
         if (seen.flowPercent() < WHOLE_FLOW_PERCENT) {
             said.add(texts.text("pump.flow", seen.flowPercent()));
@@ -187,7 +190,8 @@ public final class DrillWords {
     public record Statement(String main, String rest) {}
 
     /** Says a decision back before it is done. */
-    public Statement statement(Decision d, VisitFacts f) {
+    public Statement statement(Decision d, VisitFacts facts) {
+        VisitFacts f = facts.with(d);
         List<String> parts = new ArrayList<>();
         if (f.fishIn()) {
             parts.add(feed(d, f));
@@ -207,9 +211,13 @@ public final class DrillWords {
         if (d.change() > 0 && f.chlorinated()) {
             rest.add(texts.text(d.neutralise() ? "state.neutralised" : "state.raw"));
         }
-        rest.add(
-                texts.text(d.air() == Air.ON ? "state.airOn" : d.air() == Air.OFF ? "state.airOff" : "state.airSpare"));
-        devices(d, f, rest);
+        if (f.seen().power()) {
+            rest.add(texts.text("state.air." + d.air().name().toLowerCase(Locale.ROOT)));
+            devices(d, f, rest);
+        } else {
+            rest.add(texts.text(d.air() == Air.SPARE ? "state.spareAlone" : "state.noPower"));
+        }
+        arrivals(d, f, rest);
         if (d.filter() != FilterCare.LEAVE) {
             rest.add(texts.text("state.filter." + d.filter().name().toLowerCase(Locale.ROOT)));
         }
@@ -219,7 +227,7 @@ public final class DrillWords {
         return new Statement(sentence(parts), String.join(" ", rest));
     }
 
-    /** What is done about pump, heater, fish and media, where it is not what anybody would expect. */
+    /** What is done about pump and heater, where it is not what anybody would expect. */
     private void devices(Decision d, VisitFacts f, List<String> rest) {
         if (!d.pump() || !f.seen().pump()) {
             rest.add(texts.text(d.pump() ? "state.pumpOn" : "state.pumpOff"));
@@ -227,18 +235,15 @@ public final class DrillWords {
         if (!d.heater() || !f.seen().heater()) {
             rest.add(texts.text(d.heater() ? "state.heaterOn" : "state.heaterOff"));
         }
+    }
+
+    private void arrivals(Decision d, VisitFacts f, List<String> rest) {
         if (d.stock() > 0) {
-            rest.add(texts.text("state.stock", stocked(d, f)));
+            rest.add(texts.text("state.stock", f.joining()));
         }
         if (d.ripeMedia() > 0) {
             rest.add(texts.text("state.media", Math.rint(100 * d.ripeMedia())));
         }
-    }
-
-    /** Fish that go in by a decision. */
-    public static int stocked(Decision d, VisitFacts f) {
-        Scenario.Fish planned = f.scenario().plannedFish();
-        return planned == null ? 0 : (int) Math.min(f.toCome(), Math.rint(d.stock() * planned.count()));
     }
 
     private String feed(Decision d, VisitFacts f) {

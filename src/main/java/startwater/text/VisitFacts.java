@@ -2,6 +2,7 @@ package startwater.text;
 
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import startwater.biofilter.FilterMedia;
 import startwater.drill.Calendar;
 import startwater.drill.Decision;
 import startwater.drill.DrillRun;
@@ -32,6 +33,7 @@ import startwater.water.WaterChange;
  * @param sodaAshLeftG on the shelf, g
  * @param ammoniumLeftG on the shelf, g
  * @param ripeMediaLeft share of the ripe media at hand that is left, 0..1
+ * @param joining fish that a decision puts in now
  */
 public record VisitFacts(
         Scenario scenario,
@@ -45,7 +47,8 @@ public record VisitFacts(
         double bicarbonateLeftG,
         double sodaAshLeftG,
         double ammoniumLeftG,
-        double ripeMediaLeft) {
+        double ripeMediaLeft,
+        int joining) {
 
     /** The facts of the open visit. @throws IllegalStateException when the run is over */
     public static VisitFacts of(DrillRun run) {
@@ -75,7 +78,8 @@ public record VisitFacts(
                 run.bicarbonateLeftG(),
                 s.shelf().sodaAshG() - used(run),
                 run.ammoniumChlorideLeftG(),
-                run.ripeMediaLeft());
+                run.ripeMediaLeft(),
+                0);
     }
 
     private static double used(DrillRun run) {
@@ -101,7 +105,37 @@ public record VisitFacts(
     }
 
     public boolean fishIn() {
-        return seen().alive() > 0;
+        return seen().alive() + joining > 0;
+    }
+
+    /** The same with the fish that a decision puts in: what they are fed counts from now. */
+    public VisitFacts with(Decision d) {
+        Scenario.Fish planned = scenario.plannedFish();
+        int more = planned == null ? 0 : (int) Math.min(toCome(), Math.rint(d.stock() * planned.count()));
+        if (planned == null || more == 0) {
+            return this;
+        }
+        double share = Species.byId(planned.species()).tableRationFraction(seen().toComeMassG(), seen().temperatureC());
+        int all = seen().alive() + more;
+        return new VisitFacts(
+                scenario,
+                visit,
+                book,
+                (massG * seen().alive() + seen().toComeMassG() * more) / all,
+                rationG + share * seen().toComeMassG() * more,
+                nextMinute,
+                lastVisit,
+                saltLeftG,
+                bicarbonateLeftG,
+                sodaAshLeftG,
+                ammoniumLeftG,
+                ripeMediaLeft,
+                more);
+    }
+
+    /** Whether the media here clog in time. */
+    public boolean holdsSolids() {
+        return FilterMedia.byId(scenario.system().media()).trappingPerDay() > 0;
     }
 
     /** Flow through the filter while the pump runs, % of that through a clean one. */

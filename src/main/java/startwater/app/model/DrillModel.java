@@ -54,6 +54,12 @@ public final class DrillModel {
     private final DoubleProperty buffer = new SimpleDoubleProperty(0);
     private final DoubleProperty ammonium = new SimpleDoubleProperty(0);
     private final BooleanProperty air = new SimpleBooleanProperty(true);
+    private final BooleanProperty spareAir = new SimpleBooleanProperty(false);
+    private final BooleanProperty pump = new SimpleBooleanProperty(true);
+    private final BooleanProperty heater = new SimpleBooleanProperty(true);
+    private final ObjectProperty<Decision.FilterCare> filter = new SimpleObjectProperty<>(Decision.FilterCare.LEAVE);
+    private final DoubleProperty stock = new SimpleDoubleProperty(0);
+    private final DoubleProperty ripeMedia = new SimpleDoubleProperty(0);
     private final IntegerProperty foreseen = new SimpleIntegerProperty(-1);
     private final ObjectProperty<Prediction.Sureness> sureness =
             new SimpleObjectProperty<>(Prediction.Sureness.FAIRLY_SURE);
@@ -81,6 +87,12 @@ public final class DrillModel {
         salt.set(0);
         buffer.set(0);
         ammonium.set(0);
+        spareAir.set(false);
+        pump.set(true);
+        heater.set(true);
+        filter.set(Decision.FilterCare.LEAVE);
+        stock.set(0);
+        ripeMedia.set(0);
         foreseen.set(-1);
         changes.set(changes.get() + 1);
     }
@@ -136,6 +148,33 @@ public final class DrillModel {
 
     public BooleanProperty airProperty() {
         return air;
+    }
+
+    /** Whether the spare air runs beside. */
+    public BooleanProperty spareAirProperty() {
+        return spareAir;
+    }
+
+    public BooleanProperty pumpProperty() {
+        return pump;
+    }
+
+    public BooleanProperty heaterProperty() {
+        return heater;
+    }
+
+    public ObjectProperty<Decision.FilterCare> filterProperty() {
+        return filter;
+    }
+
+    /** Share of the planned fish put in now. */
+    public DoubleProperty stockProperty() {
+        return stock;
+    }
+
+    /** Share of the ripe media at hand put in now. */
+    public DoubleProperty ripeMediaProperty() {
+        return ripeMedia;
     }
 
     public IntegerProperty foreseenProperty() {
@@ -219,7 +258,12 @@ public final class DrillModel {
                 .withSalt(salt.get())
                 .withBicarbonate(buffer.get())
                 .withAmmoniumChloride(ammonium.get())
-                .withAir(air.get() ? Decision.Air.ON : Decision.Air.OFF);
+                .withAir(spareAir.get() ? Decision.Air.SPARE : air.get() ? Decision.Air.ON : Decision.Air.OFF)
+                .withPump(pump.get())
+                .withHeater(heater.get())
+                .withFilter(filter.get())
+                .withStock(stock.get())
+                .withRipeMedia(ripeMedia.get());
     }
 
     private @Nullable Prediction prediction() {

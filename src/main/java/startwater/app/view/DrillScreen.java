@@ -2,7 +2,10 @@ package startwater.app.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import javafx.application.Platform;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.DoubleProperty;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -15,6 +18,7 @@ import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -27,6 +31,7 @@ import startwater.app.view.part.ScaleView;
 import startwater.app.view.part.StripLook;
 import startwater.app.view.part.StripView;
 import startwater.drill.Decision;
+import startwater.drill.Decision.FilterCare;
 import startwater.drill.DippedStrip;
 import startwater.drill.DrillRun;
 import startwater.drill.Prediction;
@@ -391,15 +396,15 @@ public final class DrillScreen extends BorderPane {
         VisitFacts facts = model.facts();
         Scenario s = model.run().scenario();
         FlowPane fields = new FlowPane(18, 8);
-        if (facts.fishIn()) {
+        VisitFacts fed = facts.with(Decision.LEAVE_ALONE.withStock(1));
+        if (fed.fishIn()) {
             Ui.Choice<Double> feed = new Ui.Choice<>(
                     texts.text("win.feed"),
                     List.of(0.0, 0.5, 1.0),
                     v -> texts.text(v == 0 ? "win.none" : v == 0.5 ? "win.half" : "win.full"),
                     v -> set(() -> model.feedProperty().set(v)));
             feed.select(nearestFeed());
-            fields.getChildren()
-                    .add(field("win.feed", feed, texts.text("win.feedMeans", words.grams(facts.rationG()))));
+            fields.getChildren().add(field("win.feed", feed, texts.text("win.feedMeans", words.grams(fed.rationG()))));
         }
         fields.getChildren()
                 .add(field(
@@ -432,6 +437,8 @@ public final class DrillScreen extends BorderPane {
                 v -> set(() -> model.airProperty().set(v)));
         air.select(model.airProperty().get());
         fields.getChildren().add(field("win.air", air, ""));
+        devices(fields, facts);
+        arrivals(fields, facts);
         for (var amount : List.of(
                 model.changeProperty(), model.saltProperty(), model.bufferProperty(), model.ammoniumProperty())) {
             amount.addListener((p, was, is) -> refreshStatement());
@@ -448,6 +455,66 @@ public final class DrillScreen extends BorderPane {
                 foresight(facts),
                 Ui.text(texts.text("caution"), "sw-label", "sw-quiet"));
         return left;
+    }
+
+    /** Spare air, the filter, and what stands: offered where there is something to choose. */
+    private void devices(Pane fields, VisitFacts facts) {
+        if (facts.spareAir()) {
+            flag(fields, "win.spareAir", model.spareAirProperty());
+        }
+        boolean standing = !facts.seen().pump();
+        if (standing || facts.holdsSolids()) {
+            filter(fields, standing);
+        }
+        if (facts.seen().power() && standing) {
+            flag(fields, "win.pump", model.pumpProperty());
+        }
+        if (facts.seen().power() && !facts.seen().heater()) {
+            flag(fields, "win.heater", model.heaterProperty());
+        }
+    }
+
+    private void filter(Pane fields, boolean standing) {
+        Ui.Choice<FilterCare> filter = new Ui.Choice<>(
+                texts.text("win.filter"),
+                standing
+                        ? List.of(FilterCare.LEAVE, FilterCare.RINSE, FilterCare.SCRUB, FilterCare.DRAIN)
+                        : List.of(FilterCare.LEAVE, FilterCare.RINSE, FilterCare.SCRUB),
+                care -> texts.text("win.filter." + care.name().toLowerCase(Locale.ROOT)),
+                care -> set(() -> model.filterProperty().set(care)));
+        filter.select(model.filterProperty().get());
+        fields.getChildren().add(field("win.filter", filter, ""));
+    }
+
+    private void flag(Pane fields, String key, BooleanProperty value) {
+        Ui.Choice<Boolean> choice = new Ui.Choice<>(
+                texts.text(key),
+                List.of(true, false),
+                v -> texts.text(v ? "win.on" : "win.off"),
+                v -> set(() -> value.set(v)));
+        choice.select(value.get());
+        fields.getChildren().add(field(key, choice, ""));
+    }
+
+    /** Fish and ripe media that can go in now: none, half or all of what is left. */
+    private void arrivals(Pane fields, VisitFacts facts) {
+        Scenario.Fish planned = facts.scenario().plannedFish();
+        if (planned != null && facts.toCome() > 0) {
+            part(fields, "win.stock", Math.min(1, (double) facts.toCome() / planned.count()), model.stockProperty());
+        }
+        if (facts.ripeMediaLeft() > 0) {
+            part(fields, "win.media", facts.ripeMediaLeft(), model.ripeMediaProperty());
+        }
+    }
+
+    private void part(Pane fields, String key, double all, DoubleProperty value) {
+        Ui.Choice<Double> choice = new Ui.Choice<>(
+                texts.text(key),
+                List.of(0.0, 0.5, 1.0),
+                v -> texts.text(v == 0 ? "win.part.none" : v == 0.5 ? "win.part.half" : "win.part.all"),
+                v -> set(() -> value.set(v * all)));
+        choice.select(value.get() == 0 ? 0.0 : value.get() < all ? 0.5 : 1.0);
+        fields.getChildren().add(field(key, choice, ""));
     }
 
     private VBox decisionBar() {
