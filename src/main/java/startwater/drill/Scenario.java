@@ -415,22 +415,7 @@ public record Scenario(
                 .toList();
         Keeper present =
                 new Keeper(keeper.visitsAtHours(), keeper.days(), cut, keeper.decisions(), keeper.decisionVisits());
-        return new Scenario(
-                id,
-                number,
-                text,
-                skills,
-                exposes,
-                rules,
-                system,
-                fish,
-                plannedFish,
-                source,
-                start,
-                unknowns,
-                present,
-                shelf,
-                events);
+        return withKeeper(present);
     }
 
     /** The fish in it, or else those that are to come; null where neither is. */

@@ -80,6 +80,7 @@ final class FlipSearch {
         all.add(own.withAmmoniumChloride(before.ammoniumChlorideG()));
         all.add(own.withAir(before.air()));
         all.add(own.withFilter(before.filter()));
+        all.add(own.withStock(before.stock()));
         all.add(own.withNeutralise(before.neutralise()));
         all.add(own.withFollowUp(before.helpers()));
         all.remove(own);
@@ -203,7 +204,11 @@ final class FlipSearch {
 
     /** Whether two acts differ in more than the grams of a dose. */
     static boolean unlike(Decision a, Decision b) {
-        return a.feed() != b.feed() || a.change() != b.change() || !Options.kind(a).equals(Options.kind(b));
+        return a.feed() != b.feed()
+                || a.change() != b.change()
+                || a.stock() != b.stock()
+                || a.filter() != b.filter()
+                || !Options.kind(a).equals(Options.kind(b));
     }
 
     /** Scores the changed case anew: what was best must be worse there than the new best by more than can be told. */

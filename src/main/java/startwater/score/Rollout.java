@@ -131,7 +131,8 @@ final class Rollout {
                 jobs += jobs(orders);
             } else if (t - visit.minute() >= done * Calendar.DAY) {
                 done++;
-                Decision again = notes.fromShelf(option.withFollowUp(FollowUp.NONE));
+                Decision again = notes.fromShelf(
+                        option.withFollowUp(FollowUp.NONE).withStock(0).withRipeMedia(0));
                 sim.act(again);
                 notes.did(again);
                 jobs += jobs(again);

@@ -146,7 +146,13 @@ final class WhyCases {
                 s.haze(),
                 s.brownGills(),
                 air,
-                s.pump());
+                s.pump(),
+                s.power(),
+                s.heater(),
+                s.flowPercent(),
+                s.toCome(),
+                s.toComeMassG(),
+                s.told());
         List<VisitRecord> visits = new ArrayList<>(c.log().visits());
         visits.set(
                 0, new VisitRecord(v.visit(), v.minute(), v.actor(), other, v.written(), v.decision(), v.prediction()));
