@@ -198,8 +198,7 @@ final class FlipSearch {
         Losses losses = scored.losses().weighed(weights);
         int best = losses.best();
         int was = scored.losses().best();
-        return unlike(scored.options().get(best), before)
-                && losses.regret(was) > Judge.band(losses, was);
+        return unlike(scored.options().get(best), before) && losses.regret(was) > Judge.band(losses, was);
     }
 
     /** Whether two acts differ in more than the grams of a dose. */

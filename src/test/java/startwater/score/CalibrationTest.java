@@ -34,8 +34,7 @@ class CalibrationTest {
         int[] inside = new int[QUANTITIES.size()];
         int[][] ranks = new int[QUANTITIES.size()][RANKS];
         for (int variant = 0; variant < runs; variant++) {
-            DrillRun run =
-                    DrillRun.start(s, first + variant, DrillRun.Pace.LEARNER, StandIn.BY_THE_RULES);
+            DrillRun run = DrillRun.start(s, first + variant, DrillRun.Pace.LEARNER, StandIn.BY_THE_RULES);
             Notebook book = new Notebook(s);
             for (int visit = 0; visit < 3; visit++) {
                 PolicyPlayer.visit(run, Policies.CAREFUL, book);
@@ -76,7 +75,8 @@ class CalibrationTest {
             for (int rank : c.ranks()[q]) {
                 chiSquare += (rank - expected) * (rank - expected) / expected;
             }
-            System.out.println(q + " " + c.inside()[q] + " " + java.util.Arrays.toString(c.ranks()[q]) + " " + chiSquare);
+            System.out.println(
+                    q + " " + c.inside()[q] + " " + java.util.Arrays.toString(c.ranks()[q]) + " " + chiSquare);
             assertThat((double) c.inside()[q] / c.runs()).as("quantity " + q).isBetween(0.85, 0.95);
             assertThat(chiSquare).as("quantity " + q).isLessThan(18.5);
         }

@@ -45,7 +45,9 @@ class HabitTest {
                         assertThat(v.mark()).isEqualTo(100);
                         assertThat(v.chosen().part(Component.DEATHS) - v.best().part(Component.DEATHS))
                                 .isLessThanOrEqualTo(1);
-                        assertThat(v.lines()).filteredOn(l -> l.key().startsWith("view.")).hasSize(1);
+                        assertThat(v.lines())
+                                .filteredOn(l -> l.key().startsWith("view."))
+                                .hasSize(1);
                     }
                 }
             }

@@ -115,8 +115,7 @@ class WhyTableTest {
     }
 
     /** Key, the case where it must appear, the case where it must not. */
-    private static final String FLIPS =
-            """
+    private static final String FLIPS = """
             flip.choice  | a little toxic | cold
             flip.reading | away           | cold
             flip.unread  | nothing read   | cold
