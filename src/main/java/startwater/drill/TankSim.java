@@ -34,6 +34,7 @@ public final class TankSim {
     private final TankDraw draw;
     private final double[] y;
     private final Devices devices;
+    private final TankWatch watch;
     private Controls controls;
     private SourceWater source;
     private SourceWater treated;
@@ -45,7 +46,7 @@ public final class TankSim {
     private double weighedAtC = Double.NaN;
     private int minute;
 
-    private TankSim(Scenario scenario, Calendar calendar, TankDraw draw, double[] y, Devices devices) {
+    private TankSim(Scenario scenario, Calendar calendar, TankDraw draw, double[] y, Devices devices, TankWatch watch) {
         this.scenario = scenario;
         this.calendar = calendar;
         this.draw = draw;
@@ -54,10 +55,16 @@ public final class TankSim {
         this.source = draw.source();
         this.treated = source.neutralised(scenario.source().statedChlorineMgPerL());
         this.controls = devices.at(0, treated);
+        this.watch = watch;
     }
 
     /** A system from its filling up to the first visit, through what was done before. */
     public static TankSim atFirstVisit(Scenario s, Calendar calendar, TankDraw draw, Stepper stepper) {
+        return atFirstVisit(s, calendar, draw, stepper, TankWatch.NONE);
+    }
+
+    /** The same under the eyes of {@code watch}, which stays with this tank but not with its copies. */
+    public static TankSim atFirstVisit(Scenario s, Calendar calendar, TankDraw draw, Stepper stepper, TankWatch watch) {
         SourceWater water = draw.source();
         double[] y = TankStart.filled(
                 draw.parameters(),
@@ -69,7 +76,7 @@ public final class TankSim {
             TankStart.stock(y, draw.parameters(), s.fish().count(), s.fish().massG());
         }
         TankSim sim = new TankSim(
-                s, calendar, draw, y, new Devices(s, draw.parameters().volumeL()));
+                s, calendar, draw, y, new Devices(s, draw.parameters().volumeL()), watch);
         sim.toCome = s.plannedFish() == null ? 0 : s.plannedFish().count();
         sim.bag = 1;
         sim.before(stepper);
@@ -128,7 +135,7 @@ public final class TankSim {
 
     /** A branch that goes its own way from here. */
     public TankSim copy() {
-        TankSim copy = new TankSim(scenario, calendar, draw, y.clone(), devices.copy());
+        TankSim copy = new TankSim(scenario, calendar, draw, y.clone(), devices.copy(), TankWatch.NONE);
         copy.controls = controls;
         copy.source = source;
         copy.treated = treated;
@@ -169,8 +176,11 @@ public final class TankSim {
             if (each != null) {
                 next = Math.min(next, (Math.floorDiv(minute, 60) + 1) * 60);
             }
-            stepper.advance(y, draw.parameters(), controls, (next - minute) / (double) Calendar.DAY);
+            double days = (next - minute) / (double) Calendar.DAY;
+            double[] before = seen();
+            stepper.advance(y, draw.parameters(), controls, days);
             minute = next;
+            watch.passed(this, before, days);
             if (each != null) {
                 each.accept(y, day());
             }
@@ -214,13 +224,22 @@ public final class TankSim {
     /** Follows the switches; a new record only where one has moved, so constants can be kept. */
     private void switchOver() {
         Controls wanted = devices.at(minute, treated);
+        if (wanted.pump() && !controls.pump()) {
+            event(new TankEvent.FlushFilter());
+        }
         if (!wanted.equals(controls)) {
             controls = wanted;
         }
     }
 
+    /** The minute at which a filter without flow begins to foul: who looks on sees it begin. */
+    private int fouling() {
+        int left = (int) Math.rint(60 * TankReadings.hoursBorne(y));
+        return controls.pump() || left == 0 ? Integer.MAX_VALUE : minute + left;
+    }
+
     private int nextHappening() {
-        int next = devices.next(minute);
+        int next = Math.min(devices.next(minute), fouling());
         for (Scenario.Happening h : scenario.events()) {
             int at = minuteOf(h);
             next = at > minute ? Math.min(next, at) : next;
@@ -267,7 +286,9 @@ public final class TankSim {
         }
         double count = Math.min(toCome(), Math.rint(share * planned.count()));
         if (nursery != null) {
+            double[] before = seen();
             Transfer.fish(nursery.y, nursery.draw.parameters(), y, draw.parameters(), count);
+            watch.counted(this, before);
         } else if (count > 0) {
             event(new TankEvent.Stock(count, planned.massG()));
             toCome -= count;
@@ -277,7 +298,9 @@ public final class TankSim {
     /** Ripe media go in: a share of the nursery's, or of the bag on the shelf. */
     private void media(double share) {
         if (nursery != null) {
+            double[] before = seen();
             Transfer.media(nursery.y, y, share);
+            watch.counted(this, before);
         } else {
             double used = Math.min(bag, share);
             double ofCapacity = used * scenario.shelf().ripeMediaShare();
@@ -322,12 +345,21 @@ public final class TankSim {
     }
 
     private void event(TankEvent event) {
+        double[] before = seen();
         event.apply(y, draw.parameters());
+        watch.happened(this, before, event);
+    }
+
+    /** A copy of the state where somebody looks on. */
+    private double[] seen() {
+        return watch == TankWatch.NONE ? y : y.clone();
     }
 
     /** The living are counted: from now on so many eat and breathe. */
     public void counted(int alive) {
+        double[] before = seen();
         TankStart.counted(y, draw.parameters(), alive);
+        watch.counted(this, before);
     }
 
     /** The state, laid out as {@link TankLayout} says. Read it, do not write to it. */

@@ -110,6 +110,11 @@ public final class TankReadings {
         return species.appetite().of(ammonia, y[OXYGEN], methaemoglobin(y, species), y[TEMPERATURE]);
     }
 
+    /** Hours that a filter without flow still bears before it begins to foul; 0 once it does. */
+    public static double hoursBorne(double[] y) {
+        return Math.max(0, FilterBed.BORNE_HOURS - y[STAGNANT_HOURS]);
+    }
+
     /** All nitrogen in water, filter bed solids and fish, mg N. */
     public static double nitrogenMg(double[] y, double volumeL) {
         double dissolved = y[TAN]

@@ -59,7 +59,7 @@ class StockingDrillTest {
         DrillRun one = DrillRun.start(s, 7, DrillRun.Pace.LEARNER);
         one.decide(Decision.LEAVE_ALONE.withFeed(0.3).withStock(0.4).withRipeMedia(0.5), null);
         one.decide(Decision.LEAVE_ALONE.withFeed(0.3).withStock(0.6), null);
-        DrillRun again = DrillRun.replay(s, 7, one.log());
+        DrillRun again = DrillRun.replay(s, 7, one.log(), startwater.score.StandIn.BY_THE_RULES);
         assertThat(again.hidden().state()).isEqualTo(one.hidden().state());
         assertThat(again.now()).isEqualTo(one.now());
     }
