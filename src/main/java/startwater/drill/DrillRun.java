@@ -142,7 +142,7 @@ public final class DrillRun {
     private VisitRecord seenBy(Actor actor, int number) {
         int found = count();
         sim.counted(alive);
-        Seen seen = Observation.see(scenario, sim, variant, number, since(number), actor, found, alive);
+        Seen seen = Observation.see(scenario, sim, variant, number, actor, since(number), found, alive);
         return new VisitRecord(number, sim.minute(), actor, seen, List.of(), null, null);
     }
 
@@ -292,6 +292,11 @@ public final class DrillRun {
         kept.removeIf(w -> w.pad() == reading.pad() && w.strip() == reading.strip());
         kept.add(reading);
         open = new VisitRecord(at.visit(), at.minute(), at.actor(), at.seen(), kept, null, null);
+    }
+
+    /** Takes a reading of the open visit back. */
+    public void erase(Written reading) {
+        open = now().without(reading);
     }
 
     /**

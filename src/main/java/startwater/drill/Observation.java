@@ -77,7 +77,7 @@ public final class Observation {
     }
 
     /** What meters and eyes say at a visit. @param since minute of the visit before */
-    static Seen see(Scenario s, TankSim sim, long variant, int visit, int since, Actor actor, int found, int alive) {
+    static Seen see(Scenario s, TankSim sim, long variant, int visit, Actor actor, int since, int found, int alive) {
         double[] y = sim.state();
         Stream noise =
                 actor.standsIn() ? Stream.of(variant, METER, visit, actor.ordinal()) : Stream.of(variant, METER, visit);

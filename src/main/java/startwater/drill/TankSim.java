@@ -51,11 +51,11 @@ public final class TankSim {
         this.calendar = calendar;
         this.draw = draw;
         this.y = y;
+        this.watch = watch;
         this.devices = devices;
         this.source = draw.source();
         this.treated = source.neutralised(scenario.source().statedChlorineMgPerL());
         this.controls = devices.at(0, treated);
-        this.watch = watch;
     }
 
     /** A system from its filling up to the first visit, through what was done before. */

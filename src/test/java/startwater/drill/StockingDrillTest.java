@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 import static startwater.drill.TestDrill.at;
 import static startwater.drill.TestDrill.drill;
 
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import startwater.strip.Pad;
 import startwater.tank.FastStepper;
 import startwater.tank.TankLayout;
 import startwater.tank.TankParameters;
@@ -59,7 +61,7 @@ class StockingDrillTest {
         DrillRun one = DrillRun.start(s, 7, DrillRun.Pace.LEARNER);
         one.decide(Decision.LEAVE_ALONE.withFeed(0.3).withStock(0.4).withRipeMedia(0.5), null);
         one.decide(Decision.LEAVE_ALONE.withFeed(0.3).withStock(0.6), null);
-        DrillRun again = DrillRun.replay(s, 7, one.log(), startwater.score.StandIn.BY_THE_RULES);
+        DrillRun again = DrillRun.replay(s, 7, one.log(), NOBODY);
         assertThat(again.hidden().state()).isEqualTo(one.hidden().state());
         assertThat(again.now()).isEqualTo(one.now());
     }
@@ -133,4 +135,16 @@ class StockingDrillTest {
         assertThat(branch.toCome()).isLessThan(2);
         assertThat(alive(tank)).isZero();
     }
+
+    private static final Attendant NOBODY = new Attendant() {
+        @Override
+        public Set<Pad> tests(Scenario scenario, Calendar calendar, DrillLog log) {
+            throw new IllegalStateException("nobody was called");
+        }
+
+        @Override
+        public Decision decide(Scenario scenario, Calendar calendar, DrillLog log) {
+            throw new IllegalStateException("nobody was called");
+        }
+    };
 }
