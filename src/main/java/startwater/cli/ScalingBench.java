@@ -58,7 +58,7 @@ final class ScalingBench {
         rows.addAll(best(List.of(waters(WATERS), waters(2 * WATERS), waters(4 * WATERS))));
         rows.addAll(best(List.of(weeks(1), weeks(2), weeks(4))));
         rows.addAll(best(List.of(groups(1), groups(4), groups(16))));
-        rows.addAll(SpeedBench.optionRows());
+        rows.addAll(best(List.of(options(3), options(6), options(12))));
         rows.addAll(best(List.of(threads(1), threads(2), threads(4), threads(8))));
         return rows;
     }
@@ -83,6 +83,16 @@ final class ScalingBench {
     private static Job groups(int strata) {
         List<BenchTank> tanks = tanks(WATERS, strata);
         return new Job(Along.GROUPS, strata, () -> run(tanks, 1));
+    }
+
+    /** An option is one more roll-out of every water. */
+    private static Job options(int options) {
+        List<BenchTank> tanks = tanks(WATERS, STRATA);
+        return new Job(Along.OPTIONS, options, () -> {
+            for (int option = 0; option < options; option++) {
+                run(tanks, 1);
+            }
+        });
     }
 
     private static Job threads(int threads) {

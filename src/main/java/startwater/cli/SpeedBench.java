@@ -158,25 +158,6 @@ final class SpeedBench {
         return runs * BenchTank.DAYS / elapsed;
     }
 
-    /** How judging grows with options: the same visit with nothing on the shelf, with salt, and with all. */
-    static List<ScalingBench.Row> optionRows() {
-        List<ScalingBench.Row> rows = new ArrayList<>();
-        Scenario.Shelf[] shelves = {
-            new Scenario.Shelf(0, 0, 0, 0, 0, 40, 10, true, false),
-            new Scenario.Shelf(5000, 0, 0, 0, 0, 40, 10, true, false),
-            new Scenario.Shelf(5000, 3000, 0, 0, 100, 40, 10, true, false)
-        };
-        for (Scenario.Shelf shelf : shelves) {
-            Decisions decisions = new Decisions(shelf);
-            ScalingBench.Row row =
-                    new ScalingBench.Row(ScalingBench.Along.OPTIONS, decisions.options, decisions.seconds);
-            if (rows.stream().noneMatch(r -> r.number() == row.number())) {
-                rows.add(row);
-            }
-        }
-        return rows;
-    }
-
     /** The judging of one decision in the second week of a catfish nursery. */
     private static final class Decisions {
         private static final int CASES = 12;
@@ -186,11 +167,7 @@ final class SpeedBench {
         final int options;
 
         Decisions() {
-            this(new Scenario.Shelf(5000, 3000, 0, 0, 100, 40, 10, true, false));
-        }
-
-        Decisions(Scenario.Shelf shelf) {
-            Scenario scenario = secondWeek(shelf);
+            Scenario scenario = secondWeek();
             List<Double> first = new ArrayList<>();
             List<Double> again = new ArrayList<>();
             int most = 0;
@@ -220,7 +197,7 @@ final class SpeedBench {
             return new Case(s, new DrillLog(List.of(v.decided(Decision.LEAVE_ALONE, null))));
         }
 
-        private static Scenario secondWeek(Scenario.Shelf shelf) {
+        private static Scenario secondWeek() {
             return new Scenario(
                     "bench-second-week",
                     2,
@@ -238,7 +215,7 @@ final class SpeedBench {
                             Unknown.NOB_SEED, new Prior.LogNormal(1.2e-3, 0.8),
                             Unknown.SOURCE_ALKALINITY, new Prior.Uniform(60, 160)),
                     new Scenario.Keeper(List.of(7.0, 17.0), 14, List.of(), 8, List.of(0, 2, 4, 6, 8, 12, 16, 20)),
-                    shelf,
+                    new Scenario.Shelf(5000, 3000, 0, 0, 100, 40, 10, true, false),
                     List.of());
         }
     }

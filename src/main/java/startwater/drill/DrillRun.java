@@ -73,8 +73,7 @@ public final class DrillRun {
             double nobShare,
             double expectedAlive) {}
 
-    private DrillRun(
-            Scenario scenario, long variant, Pace pace, @Nullable Attendant attendant, TankWatch watch) {
+    private DrillRun(Scenario scenario, long variant, Pace pace, @Nullable Attendant attendant, TankWatch watch) {
         this.scenario = scenario;
         this.calendar = Calendar.of(scenario);
         this.variant = variant;
@@ -110,8 +109,7 @@ public final class DrillRun {
     }
 
     /** The same under the eyes of {@code watch}: it sees the hidden tank from its filling on. */
-    public static DrillRun start(
-            Scenario scenario, long variant, Pace pace, Attendant attendant, TankWatch watch) {
+    public static DrillRun start(Scenario scenario, long variant, Pace pace, Attendant attendant, TankWatch watch) {
         return new DrillRun(scenario, variant, pace, attendant, watch);
     }
 
