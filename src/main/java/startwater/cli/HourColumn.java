@@ -125,6 +125,11 @@ record HourColumn(
         all.add(state("water_changed", "volumes", TankLayout.VOLUMES));
         all.add(state("shock", "share", TankLayout.SHOCK));
         all.add(state("stagnant", "h", TankLayout.STAGNANT_HOURS));
+        all.add(state("held_solids", "mg N", TankLayout.HELD_N));
+        all.add(state("loose_solids", "mg N", TankLayout.LOOSE_N));
+        all.add(state("taken_up", "mg N", TankLayout.TAKEN_UP));
+        all.add(state("medication", "1/d", TankLayout.MEDICATION));
+        all.add(state("used_to", "°C", TankLayout.ACCLIMATED_C));
         all.add(state("survivors", "share", TankLayout.survivors(0)));
         for (Stressor s : Stressor.values()) {
             int at = TankLayout.hazard(0, s);

@@ -14,6 +14,9 @@ import startwater.water.Chlorine;
 enum HourFlow {
     EXCRETION("mg N/h", TankFlows::excretedMgN),
     MINERALISATION("mg N/h", TankFlows::mineralisedMgN),
+    HELD_MINERALISATION("mg N/h", TankFlows::heldMineralisedMgN),
+    SOLIDS_TRAPPED("mg N/h", TankFlows::trappedMgN),
+    PLANT_UPTAKE("mg N/h", TankFlows::takenUpMgN),
     AMMONIA_OXIDATION("mg N/h", TankFlows::ammoniaOxidisedMgN),
     NITRITE_OXIDATION("mg N/h", TankFlows::nitriteOxidisedMgN),
     OXYGEN_FROM_AIR("mg/h", TankFlows::oxygenFromAirMg),
@@ -98,12 +101,12 @@ enum HourFlow {
             return rate.applyAsDouble(flows);
         }
         SourceWater source = c.source();
-        return held == null || brought == null || source == null
-                ? 0
-                : p.volumeL()
-                        / 24
-                        * ((c.exchangePerDay() + c.evaporationPerDay()) * brought.applyAsDouble(source)
-                                - c.exchangePerDay() * held.applyAsDouble(y));
+        if (held == null || brought == null || source == null) {
+            return 0;
+        }
+        // What evaporates is topped up: salts come with it, and none go.
+        double in = (c.exchangePerDay() + c.evaporationPerDay()) * brought.applyAsDouble(source);
+        return p.volumeL() / 24 * (in - c.exchangePerDay() * held.applyAsDouble(y));
     }
 
     /** What this event moves at once. */

@@ -10,6 +10,9 @@ import startwater.fish.Stressor;
  *
  * @param excretedMgN nitrogen that the fish give off as ammonia, mg N/h
  * @param mineralisedMgN organic nitrogen that turns to ammonia, mg N/h
+ * @param heldMineralisedMgN the same of the solids that the filter holds, mg N/h
+ * @param trappedMgN organic nitrogen that the filter catches, mg N/h
+ * @param takenUpMgN nitrate that plants take up, mg N/h
  * @param ammoniaOxidisedMgN step one of nitrification, mg N/h
  * @param nitriteOxidisedMgN step two, mg N/h
  * @param oxygenFromAirMg mg O2/h; negative where it leaves
@@ -22,6 +25,9 @@ import startwater.fish.Stressor;
 public record TankFlows(
         double excretedMgN,
         double mineralisedMgN,
+        double heldMineralisedMgN,
+        double trappedMgN,
+        double takenUpMgN,
         double ammoniaOxidisedMgN,
         double nitriteOxidisedMgN,
         double oxygenFromAirMg,
@@ -63,6 +69,9 @@ public record TankFlows(
         return new TankFlows(
                 (rates.gutExcretion + rates.fastingExcretion) * perHour,
                 rates.mineralisationLoss * y[ORGANIC_N] * perHour,
+                rates.heldLoss * y[HELD_N] / HOURS,
+                rates.trapping * y[ORGANIC_N] * perHour,
+                rates.nitrateLoss * Math.max(0, y[NITRATE]) * perHour,
                 rates.ammoniaLoss * Math.max(0, y[TAN]) * perHour,
                 rates.nitriteLoss * Math.max(0, y[NITRITE]) * perHour,
                 k.kLaPerDay * (k.oxygenSaturation - y[OXYGEN]) * perHour,

@@ -153,6 +153,7 @@ class HourTableTest {
                 r -> Gain.of(
                         at(r, "excretion_mg_N_per_h"),
                         at(r, "mineralisation_mg_N_per_h"),
+                        at(r, "held_mineralisation_mg_N_per_h"),
                         -at(r, "ammonia_oxidation_mg_N_per_h"),
                         at(r, "dosed_ammonia_mg_N_per_h"),
                         at(r, "exchanged_ammonia_mg_N_per_h")));
@@ -172,7 +173,10 @@ class HourTableTest {
                 "nitrate",
                 BESIDE,
                 r -> state(r, TankLayout.NITRATE),
-                r -> Gain.of(at(r, "nitrite_oxidation_mg_N_per_h"), at(r, "exchanged_nitrate_mg_N_per_h")));
+                r -> Gain.of(
+                        at(r, "nitrite_oxidation_mg_N_per_h"),
+                        -at(r, "plant_uptake_mg_N_per_h"),
+                        at(r, "exchanged_nitrate_mg_N_per_h")));
     }
 
     @Test
@@ -184,6 +188,7 @@ class HourTableTest {
                 r -> Gain.of(
                         at(r, "solids_from_meals_mg_N_per_h"),
                         -at(r, "mineralisation_mg_N_per_h"),
+                        -at(r, "solids_trapped_mg_N_per_h"),
                         -at(r, "solids_removed_mg_N_per_h"),
                         at(r, "exchanged_organic_mg_N_per_h")));
     }
@@ -209,6 +214,8 @@ class HourTableTest {
                 r -> Gain.of(
                         at(r, "excretion_mg_N_per_h") / Molar.N,
                         at(r, "mineralisation_mg_N_per_h") / Molar.N,
+                        at(r, "held_mineralisation_mg_N_per_h") / Molar.N,
+                        at(r, "plant_uptake_mg_N_per_h") / Molar.N,
                         -2 * at(r, "ammonia_oxidation_mg_N_per_h") / Molar.N,
                         at(r, "dosed_alkalinity_meq_per_h"),
                         at(r, "exchanged_alkalinity_meq_per_h")));
