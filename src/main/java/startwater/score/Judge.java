@@ -205,7 +205,7 @@ public final class Judge {
         for (int i = 0; i < weights.length; i++) {
             weights[i] = sum > 0 ? weights[i] / sum : 1.0 / weights.length;
         }
-        return new Losses(parts, deaths, weights);
+        return new Losses(parts, deaths, weights, strata);
     }
 
     private static boolean bestInAnotherView(Losses losses, int own) {
