@@ -59,6 +59,9 @@ class AuthorsGuideTest {
         for (String block : BlockKind.ids()) {
             assertThat(guide).contains("- `" + block + "` ");
         }
+        for (String figure : FigureKind.ids()) {
+            assertThat(guide).contains("`" + figure + "`");
+        }
         for (String key : LessonFront.SHAPE.keys()) {
             assertThat(guide).contains("`" + key + "`");
         }
