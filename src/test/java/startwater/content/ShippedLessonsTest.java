@@ -11,20 +11,14 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The lessons that ship, as a course: each skill and each standing rule is taught, and each lesson is built as it should be. */
 class ShippedLessonsTest {
     private static final int FEWEST_LESSONS = 14;
 
-    private static List<Lesson> lessons(String language) throws IOException {
-        try (Stream<Path> files = Files.list(Path.of("lessons"))) {
-            return files.filter(file -> LessonReader.language(file.toString()).equals(language))
-                    .sorted()
-                    .map(file -> LessonReader.read(file, null).get())
-                    .toList();
-        }
+    private static List<Lesson> lessons(String language) {
+        return Library.shipped().lessons(language);
     }
 
     private static long count(Lesson lesson, Class<? extends Block> kind) {
@@ -32,7 +26,7 @@ class ShippedLessonsTest {
     }
 
     @Test
-    void everySkillIsTaughtInBothLanguages() throws IOException {
+    void everySkillIsTaughtInBothLanguages() {
         for (String language : List.of("en", "es")) {
             Set<String> taught = new TreeSet<>();
             lessons(language).forEach(lesson -> taught.addAll(lesson.skills()));
@@ -43,7 +37,7 @@ class ShippedLessonsTest {
 
     /** A rule is taught where the front block says so and the text names it by its number, but for rules 1 to 4: the steps. */
     @Test
-    void everyStandingRuleIsTaughtByItsNumber() throws IOException {
+    void everyStandingRuleIsTaughtByItsNumber() {
         for (int rule = 1; rule <= ScenarioShape.STANDING_RULES; rule++) {
             int number = rule;
             List<Lesson> teaching = lessons("en").stream()
@@ -67,7 +61,7 @@ class ShippedLessonsTest {
     }
 
     @Test
-    void everyLessonWorksAnExampleAsksExplainsAndCautions() throws IOException {
+    void everyLessonWorksAnExampleAsksExplainsAndCautions() {
         for (Lesson lesson : lessons("en")) {
             List<Block.Worked> worked = lesson.blocks().stream()
                     .filter(Block.Worked.class::isInstance)
@@ -88,7 +82,7 @@ class ShippedLessonsTest {
 
     /** With three options a guess by place should win a third of the time, not half; the same for the longest one. */
     @Test
-    void theRightOptionIsToldNeitherByItsPlaceNorByItsLength() throws IOException {
+    void theRightOptionIsToldNeitherByItsPlaceNorByItsLength() {
         List<Block.Choice> choices = lessons("en").stream()
                 .flatMap(lesson -> lesson.blocks().stream())
                 .filter(Block.Choice.class::isInstance)
@@ -119,7 +113,7 @@ class ShippedLessonsTest {
     }
 
     @Test
-    void lessonsAreNumberedWithoutGaps() throws IOException {
+    void lessonsAreNumberedWithoutGaps() {
         assertThat(lessons("en").stream().map(Lesson::number).toList())
                 .isEqualTo(
                         IntStream.rangeClosed(1, lessons("en").size()).boxed().toList());
