@@ -77,7 +77,7 @@ public final class CheckCommand implements Callable<Integer> {
             refuse(phrases, "no-files", Map.of("path", paths.get(0).toString()));
             return CommandLine.ExitCode.USAGE;
         }
-        List<Fault> faults = files.check();
+        List<Fault> faults = files.checkAndPlay();
         faults.forEach(fault -> out.println(fault.line(language)));
         int unfit = flagged(DEEP) ? tried(files, language, phrases, out) : 0;
         int all = faults.size() + unfit;

@@ -2,14 +2,19 @@ package startwater.cli;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.LongFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.LongStream;
 import startwater.drill.DrillRun;
 import startwater.drill.Scenario;
+import startwater.drill.TankSim;
+import startwater.drill.TankWatch;
 import startwater.fish.Stressor;
 import startwater.score.Outcome;
 import startwater.score.Policy;
 import startwater.score.PolicyPlayer;
+import startwater.tank.TankFlows;
+import startwater.tank.TankLayout;
 import startwater.tank.TankReadings;
 
 /** One policy on many hidden tanks: seeds run side by side, results in the order of the seeds. */
@@ -19,12 +24,19 @@ record PolicyRuns(Scenario scenario, Policy policy, List<DrillRun> runs) {
     }
 
     static PolicyRuns play(Scenario scenario, Policy policy, long firstSeed, int seeds) {
+        return play(scenario, policy, firstSeed, seeds, seed -> TankWatch.NONE);
+    }
+
+    /** The same with somebody to look on at each hidden tank, by its seed; called from several threads. */
+    static PolicyRuns play(
+            Scenario scenario, Policy policy, long firstSeed, int seeds, LongFunction<TankWatch> watches) {
         return new PolicyRuns(
                 scenario,
                 policy,
                 LongStream.range(firstSeed, firstSeed + seeds)
                         .parallel()
-                        .mapToObj(seed -> PolicyPlayer.play(scenario, policy, seed, DrillRun.Pace.EVERY_VISIT))
+                        .mapToObj(seed -> PolicyPlayer.play(
+                                scenario, policy, seed, DrillRun.Pace.EVERY_VISIT, watches.apply(seed)))
                         .toList());
     }
 
@@ -62,20 +74,46 @@ record PolicyRuns(Scenario scenario, Policy policy, List<DrillRun> runs) {
     }
 
     double deathsFraction(Stressor cause) {
-        return fish() == 0 ? 0 : mean(run -> TankReadings.deathsBy(run.hidden().state(), 0, cause));
+        return fish() == 0 ? 0 : mean(tank -> TankReadings.deathsBy(tank.state(), 0, cause));
     }
 
     /** Mean days from the first visit in which the filter could not yet carry the full ration. */
     double daysToFilter() {
-        return mean(run -> Outcome.of(run).daysToFilter());
+        return runs.stream()
+                .mapToDouble(run -> Outcome.of(run).daysToFilter())
+                .average()
+                .orElse(0);
     }
 
     /** Mean water changed, in tank volumes. */
     double waterVolumes() {
-        return mean(run -> Outcome.of(run).waterVolumes());
+        return mean(tank -> tank.state()[TankLayout.VOLUMES]);
     }
 
-    private double mean(ToDoubleFunction<DrillRun> of) {
-        return runs.stream().mapToDouble(of).average().orElse(0);
+    /** Mean feed offered from the filling of the system on, g. */
+    double feedG() {
+        return mean(tank ->
+                TankFlows.feedG(tank.state()[TankLayout.FED], tank.draw().parameters()));
+    }
+
+    /** Share of the fish that die, by the hazards of each tank, at a quantile over the tanks. @param share 0..1 */
+    double deathsQuantile(double share) {
+        double[] each = runs.stream()
+                .mapToDouble(run -> fish() == 0
+                        ? 0
+                        : 1 - TankReadings.survivalOf(run.hidden().state(), 0))
+                .sorted()
+                .toArray();
+        double place = share * (each.length - 1);
+        int below = (int) place;
+        int above = Math.min(below + 1, each.length - 1);
+        return each[below] + (place - below) * (each[above] - each[below]);
+    }
+
+    private double mean(ToDoubleFunction<TankSim> of) {
+        return runs.stream()
+                .mapToDouble(run -> of.applyAsDouble(run.hidden()))
+                .average()
+                .orElse(0);
     }
 }

@@ -67,12 +67,12 @@ public final class DrillRun {
             double effectiveNitriteMgPerL,
             double expectedAlive) {}
 
-    private DrillRun(Scenario scenario, long variant, Pace pace) {
+    private DrillRun(Scenario scenario, long variant, Pace pace, TankWatch watch) {
         this.scenario = scenario;
         this.calendar = Calendar.of(scenario);
         this.variant = variant;
         this.pace = pace;
-        this.sim = TankSim.atFirstVisit(scenario, calendar, TankDraw.hidden(scenario, variant), stepper);
+        this.sim = TankSim.atFirstVisit(scenario, calendar, TankDraw.hidden(scenario, variant), stepper, watch);
         this.alive = scenario.fishCount();
         this.fates = new double[alive];
         Stream fate = Stream.of(variant, FISH);
@@ -88,7 +88,12 @@ public final class DrillRun {
 
     /** A run at its first visit. @param variant which hidden tank */
     public static DrillRun start(Scenario scenario, long variant, Pace pace) {
-        return new DrillRun(scenario, variant, pace);
+        return start(scenario, variant, pace, TankWatch.NONE);
+    }
+
+    /** The same under the eyes of {@code watch}: it sees the hidden tank from its filling on. */
+    public static DrillRun start(Scenario scenario, long variant, Pace pace, TankWatch watch) {
+        return new DrillRun(scenario, variant, pace, watch);
     }
 
     /** Plays a log again: the same readings and decisions on the same hidden tank. */

@@ -182,7 +182,7 @@ public final class Judge {
     }
 
     /** Losses of options over some of the waters, weights renewed to add up to 1. */
-    private static Losses losses(Belief belief, Rollout rollout, List<Decision> options, int[] waters) {
+    static Losses losses(Belief belief, Rollout rollout, List<Decision> options, int[] waters) {
         int strata = Belief.STRATA;
         double[][][] parts = new double[options.size()][waters.length * strata][Component.values().length];
         double[][][] deaths = new double[options.size()][waters.length * strata][Stressor.COUNT];

@@ -5,11 +5,11 @@ package startwater.score;
  * frozen; change one only together with those tests.
  */
 final class LossWeights {
-    /** Per full-ration day of growth lost: the first three days, and each beyond. Fish fasted a week catch up. */
-    static final double GROWTH_FIRST = 0.12;
+    /** Per full-ration day of growth lost: the first four days, and each beyond. Fish fasted a week catch up. */
+    static final double GROWTH_FIRST = 0.07;
 
-    static final double GROWTH_BEYOND = 0.25;
-    static final double GROWTH_FIRST_DAYS = 3;
+    static final double GROWTH_BEYOND = 0.18;
+    static final double GROWTH_FIRST_DAYS = 4;
     /** Fry under this mass must not fast at all, g. */
     static final double FRY_G = 1;
     /** Per ration-day left uneaten. */
@@ -29,7 +29,7 @@ final class LossWeights {
     static final double SALT_FREE_PER_NITRITE = 40;
     /** Without fish: per day until the filter carries the planned ration and both readings are under 1. */
     static final double FISHLESS_DELAY = 0.10;
-    /** Ammonium, per 2 mg/L dosed. */
+    /** Ammonium, per 2 mg/L dosed; no job beside it, since topping up is what a fishless start is made of. */
     static final double AMMONIUM = 0.03;
     /** What lies beyond the horizon: net growth per day of a group that is behind, for the days still to come. */
     static final double CATCH_UP_PER_DAY = 0.25;
