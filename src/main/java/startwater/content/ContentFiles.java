@@ -122,7 +122,11 @@ public final class ContentFiles {
                 @Override
                 public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
                     String name = String.valueOf(file.getFileName());
-                    if (name.endsWith(ScenarioReader.ENDING)) {
+                    boolean ours = name.endsWith(ScenarioReader.ENDING)
+                            || LESSON.matcher(name).matches();
+                    if (ours && attributes.isSymbolicLink() && leaves(folder, file)) {
+                        fault(file, Complaint.LEAVES_FOLDER);
+                    } else if (name.endsWith(ScenarioReader.ENDING)) {
                         scenarios.add(file);
                     } else if (name.endsWith(".yml")) {
                         fault(file, Complaint.WRONG_ENDING);
@@ -140,6 +144,15 @@ public final class ContentFiles {
             });
         } catch (IOException e) {
             fault(folder, Complaint.UNREADABLE);
+        }
+    }
+
+    /** Whether a link leads out of the folder that is checked; one that leads nowhere does not. */
+    private static boolean leaves(Path folder, Path link) {
+        try {
+            return !link.toRealPath().startsWith(folder.toRealPath());
+        } catch (IOException e) {
+            return false;
         }
     }
 

@@ -83,7 +83,9 @@ public final class Judge {
         Losses losses = scored.losses();
         int best = losses.best();
         int own = scored.own();
-        double regret = losses.regret(own);
+        Verdict.Information information = new Retest(scored.belief(), losses).worth();
+        // Where a second strip is worth more than its price, the best is to read it first.
+        double regret = losses.regret(own) + Math.max(0, information.strip() - information.price());
         double error = losses.standardError(own, best);
         double over = Math.max(0, regret - Math.max(2 * error, LEAST_BAND));
         double deathsUp = losses.mean(own, Component.DEATHS) - losses.mean(best, Component.DEATHS);
@@ -130,6 +132,7 @@ public final class Judge {
                 foresight(c.visit().prediction(), paths),
                 scored.belief().oddReadings(),
                 credible,
+                information,
                 List.of());
         return withLines(bare, Explainer.lines(scored, bare, paths));
     }
@@ -151,6 +154,7 @@ public final class Judge {
                 v.foresight(),
                 v.surprise(),
                 v.credited(),
+                v.information(),
                 lines);
     }
 
@@ -169,8 +173,8 @@ public final class Judge {
 
     private static List<Decision> options(Belief belief, Notebook book, Rollout rollout) {
         List<Decision> grid = Options.grid(belief, book);
-        if (grid.size() <= Options.MOST) {
-            return grid;
+        if (grid.size() <= Options.MOST_ALONE) {
+            return Options.attended(grid, grid.get(0));
         }
         int[] some = IntStream.range(0, belief.waters())
                 .filter(i -> i % PRUNING_STRIDE == 0)
@@ -178,7 +182,7 @@ public final class Judge {
         Losses rough = losses(belief, rollout, grid, some);
         double[] means =
                 IntStream.range(0, grid.size()).mapToDouble(rough::mean).toArray();
-        return Options.pruned(grid, means);
+        return Options.attended(Options.pruned(grid, means), grid.get(rough.best()));
     }
 
     /** Losses of options over some of the waters, weights renewed to add up to 1. */
@@ -211,7 +215,7 @@ public final class Judge {
         for (int i = 0; i < weights.length; i++) {
             weights[i] = sum > 0 ? weights[i] / sum : 1.0 / weights.length;
         }
-        return new Losses(parts, deaths, weights);
+        return new Losses(parts, deaths, weights, strata);
     }
 
     private static boolean bestInAnotherView(Losses losses, int own) {

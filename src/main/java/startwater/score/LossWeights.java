@@ -1,17 +1,21 @@
 package startwater.score;
 
+import startwater.drill.Decision;
+
 /**
  * What counts how much, in % of the stock. Tuned so that the rankings of the tests come out over species and tanks, and
  * frozen; change one only together with those tests.
  */
 final class LossWeights {
-    /** Per full-ration day of growth lost: the first four days, and each beyond. Fish fasted a week catch up. */
-    static final double GROWTH_FIRST = 0.07;
+    /** Per full-ration day of growth lost: the first five days, and each beyond. Fish fasted a week catch up. */
+    static final double GROWTH_FIRST = 0.05;
 
-    static final double GROWTH_BEYOND = 0.18;
-    static final double GROWTH_FIRST_DAYS = 4;
-    /** Fry under this mass must not fast at all, g. */
+    static final double GROWTH_BEYOND = 0.15;
+    static final double GROWTH_FIRST_DAYS = 5;
+    /** Fry under this mass, g, must not fast at all: theirs counts so from the first day. */
     static final double FRY_G = 1;
+
+    static final double GROWTH_OF_FRY = 0.25;
     /** Per ration-day left uneaten. */
     static final double WASTE = 0.15;
     /** Per day and ln-unit over guidance. */
@@ -39,9 +43,25 @@ final class LossWeights {
     /** Growth lost, in % of the stock, for so many full-ration days. @param massG mean body mass, g */
     static double growth(double days, double massG) {
         if (massG < FRY_G) {
-            return GROWTH_BEYOND * days;
+            return GROWTH_OF_FRY * days;
         }
         return GROWTH_FIRST * Math.min(days, GROWTH_FIRST_DAYS) + GROWTH_BEYOND * Math.max(0, days - GROWTH_FIRST_DAYS);
+    }
+
+    /** Somebody who comes in between to look, and somebody who knows who is called: their time. */
+    static final double LOOK_AGAIN = 0.07;
+
+    static final double CALL = 0.30;
+    /** One strip and the minutes it takes. */
+    static final double STRIP = 0.05;
+
+    /** The price of asking somebody to come, % of the stock; the asking itself counts as a job beside it. */
+    static double attention(Decision.FollowUp followUp) {
+        return switch (followUp) {
+            case NONE -> 0;
+            case LOOK_AGAIN -> LOOK_AGAIN;
+            case CALL -> CALL;
+        };
     }
 
     private LossWeights() {}

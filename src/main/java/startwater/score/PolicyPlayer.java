@@ -26,7 +26,7 @@ public final class PolicyPlayer {
 
     /** The same under the eyes of {@code watch}. */
     public static DrillRun play(Scenario scenario, Policy policy, long variant, DrillRun.Pace pace, TankWatch watch) {
-        DrillRun run = DrillRun.start(scenario, variant, pace, watch);
+        DrillRun run = DrillRun.start(scenario, variant, pace, StandIn.BY_THE_RULES, watch);
         Notebook book = new Notebook(scenario);
         while (!run.over()) {
             visit(run, policy, book);
@@ -57,7 +57,7 @@ public final class PolicyPlayer {
     }
 
     private static void enter(DrillRun run, Notebook book, VisitRecord visit) {
-        book.arrive(visit.minute(), run.calendar().nextVisitAfter(visit.minute()), visit.seen());
+        book.enter(visit, run.calendar().nextVisitAfter(visit.minute()));
     }
 
     private static void test(DrillRun run, Policy policy, Notebook book) {

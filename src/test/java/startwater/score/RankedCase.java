@@ -48,7 +48,7 @@ final class RankedCase {
         this.belief = belief;
         this.book = book;
         this.rollout = new Rollout(belief, book);
-        this.losses = new Losses(new double[0][][], new double[0][][], new double[0]);
+        this.losses = new Losses(new double[0][][], new double[0][][], new double[0], 1);
     }
 
     /** The visit of this number (0 the first) when a policy has played until then on a hidden tank. */
