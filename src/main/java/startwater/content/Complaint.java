@@ -155,7 +155,14 @@ public enum Complaint {
     FADE_TOO_MANY(Rule.R36, "blank", "steps"),
 
     VALUE_UNKNOWN(Rule.R37, "value", "known"),
-    VALUE_UNUSED(Rule.R37, "value");
+    VALUE_UNUSED(Rule.R37, "value"),
+
+    LEAVES_TEMPERATURE(Rule.R38, "day", "value", "equation", "low", "high", "policy"),
+    LEAVES_SALT(Rule.R38, "day", "value", "equation", "low", "high", "policy"),
+    LEAVES_PH(Rule.R38, "day", "value", "equation", "low", "high", "policy"),
+    LEAVES_MASS(Rule.R38, "day", "value", "equation", "low", "high", "policy"),
+    LEAVES_ALTITUDE(Rule.R38, "day", "value", "equation", "low", "high", "policy"),
+    LEAVES_RANGE(Rule.R38, "day", "quantity", "value", "equation", "low", "high", "policy");
 
     private final Rule rule;
     private final Set<String> placeholders;

@@ -78,7 +78,9 @@ public enum Rule {
     /** Sums fade. */
     R36,
     /** Computed values in prose are named. */
-    R37;
+    R37,
+    /** Play stays within what the equations are published for. */
+    R38;
 
     /** Key of its sentence in the language files. */
     String key() {

@@ -40,7 +40,7 @@ final class BenchPane extends VBox {
         this.model = model;
         this.words = words;
         this.texts = words.texts();
-        this.sum = new SumPane(model, texts);
+        this.sum = new SumPane(model, words);
     }
 
     void refresh() {

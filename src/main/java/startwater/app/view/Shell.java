@@ -32,6 +32,7 @@ import startwater.drill.VisitRecord;
 import startwater.score.Case;
 import startwater.score.Judge;
 import startwater.score.Review;
+import startwater.score.StandIn;
 import startwater.score.Verdict;
 import startwater.text.DrillWords;
 import startwater.text.Language;
@@ -251,7 +252,8 @@ public final class Shell extends BorderPane implements Navigator {
 
     private DrillModel model(Scenario scenario, boolean open) {
         DrillRun run = (open ? data.resume(scenario) : Optional.<DrillRun>empty())
-                .orElseGet(() -> DrillRun.start(scenario, data.nextVariant(scenario.id()), DrillRun.Pace.LEARNER));
+                .orElseGet(() -> DrillRun.start(
+                        scenario, data.nextVariant(scenario.id()), DrillRun.Pace.LEARNER, StandIn.BY_THE_RULES));
         // Whoever has finished a drill has seen the sum worked.
         int practised = data.results().isEmpty() && run.past().size() == 0 ? 0 : 1;
         return new DrillModel(

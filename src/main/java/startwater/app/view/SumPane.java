@@ -12,6 +12,7 @@ import startwater.app.model.DrillModel;
 import startwater.app.model.Support;
 import startwater.score.WorkingMark;
 import startwater.strip.Pad;
+import startwater.text.DrillWords;
 import startwater.text.NumberEntry;
 import startwater.text.Texts;
 import startwater.text.VisitFacts;
@@ -22,12 +23,14 @@ final class SumPane extends VBox {
     private static final double[] TABLE_STEPS = {-0.4, -0.2, 0, 0.2, 0.4};
 
     private final DrillModel model;
+    private final DrillWords words;
     private final Texts texts;
 
-    SumPane(DrillModel model, Texts texts) {
+    SumPane(DrillModel model, DrillWords words) {
         super(4);
         this.model = model;
-        this.texts = texts;
+        this.words = words;
+        this.texts = words.texts();
         setId("sum-pane");
     }
 
@@ -139,7 +142,7 @@ final class SumPane extends VBox {
             return texts.text("win.sumRight", texts.number(exact, 2));
         }
         if (mark.slip() != null) {
-            return texts.text("win.slip." + ScreenKeys.of(mark.slip()), texts.number(exact, 2));
+            return words.why().slip(mark.slip(), texts.number(exact, 2) + " mg/L");
         }
         return texts.text(
                 "win.sumOff",
