@@ -10,13 +10,13 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
+import startwater.cli.DataFolder;
 import startwater.drill.DrillRun;
 import startwater.drill.Scenario;
 
@@ -45,23 +45,7 @@ public final class AttemptFile {
 
     /** The folder given, or the usual one of this computer. */
     public static AttemptFile in(@Nullable Path folder) {
-        return new AttemptFile(folder == null ? usual() : folder);
-    }
-
-    private static Path usual() {
-        String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
-        Path home = Path.of(System.getProperty("user.home", "."));
-        if (system.contains("win")) {
-            return environment("APPDATA", home).resolve("startwater");
-        }
-        return system.contains("mac")
-                ? home.resolve("Library/Application Support/startwater")
-                : environment("XDG_DATA_HOME", home.resolve(".local/share")).resolve("startwater");
-    }
-
-    private static Path environment(String name, Path otherwise) {
-        String value = System.getenv(name);
-        return value == null || value.isBlank() ? otherwise : Path.of(value);
+        return new AttemptFile(DataFolder.at(folder));
     }
 
     public Path folder() {

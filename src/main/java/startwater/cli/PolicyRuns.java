@@ -7,9 +7,9 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.LongStream;
 import startwater.drill.DrillRun;
 import startwater.drill.Scenario;
-import startwater.drill.TankSim;
 import startwater.drill.TankWatch;
 import startwater.fish.Stressor;
+import startwater.score.Outcome;
 import startwater.score.Policy;
 import startwater.score.PolicyPlayer;
 import startwater.tank.TankFlows;
@@ -42,22 +42,7 @@ record PolicyRuns(Scenario scenario, Policy policy, List<DrillRun> runs) {
     /** The same drill, longer or shorter. @param days 1 or more */
     static Scenario lasting(Scenario s, int days) {
         Scenario.Keeper k = s.keeper();
-        return new Scenario(
-                s.id(),
-                s.number(),
-                s.text(),
-                s.skills(),
-                s.exposes(),
-                s.rules(),
-                s.system(),
-                s.fish(),
-                s.plannedFish(),
-                s.source(),
-                s.start(),
-                s.unknowns(),
-                new Scenario.Keeper(k.visitsAtHours(), days, k.away(), k.decisions(), k.decisionVisits()),
-                s.shelf(),
-                s.events());
+        return s.withKeeper(new Scenario.Keeper(k.visitsAtHours(), days, k.away(), k.decisions(), k.decisionVisits()));
     }
 
     /** Fish at the first visit. */
@@ -73,23 +58,23 @@ record PolicyRuns(Scenario scenario, Policy policy, List<DrillRun> runs) {
     }
 
     double deathsFraction(Stressor cause) {
-        return fish() == 0 ? 0 : mean(tank -> TankReadings.deathsBy(tank.state(), 0, cause));
+        return fish() == 0 ? 0 : mean(run -> TankReadings.deathsBy(run.hidden().state(), 0, cause));
     }
 
     /** Mean days from the first visit in which the filter could not yet carry the full ration. */
     double daysToFilter() {
-        return mean(tank -> tank.state()[TankLayout.DELAY]);
+        return mean(run -> Outcome.of(run).daysToFilter());
     }
 
     /** Mean water changed, in tank volumes. */
     double waterVolumes() {
-        return mean(tank -> tank.state()[TankLayout.VOLUMES]);
+        return mean(run -> Outcome.of(run).waterVolumes());
     }
 
     /** Mean feed offered from the filling of the system on, g. */
     double feedG() {
-        return mean(tank ->
-                TankFlows.feedG(tank.state()[TankLayout.FED], tank.draw().parameters()));
+        return mean(run -> TankFlows.feedG(
+                run.hidden().state()[TankLayout.FED], run.hidden().draw().parameters()));
     }
 
     /** Share of the fish that die, by the hazards of each tank, at a quantile over the tanks. @param share 0..1 */
@@ -106,10 +91,7 @@ record PolicyRuns(Scenario scenario, Policy policy, List<DrillRun> runs) {
         return each[below] + (place - below) * (each[above] - each[below]);
     }
 
-    private double mean(ToDoubleFunction<TankSim> of) {
-        return runs.stream()
-                .mapToDouble(run -> of.applyAsDouble(run.hidden()))
-                .average()
-                .orElse(0);
+    private double mean(ToDoubleFunction<DrillRun> of) {
+        return runs.stream().mapToDouble(of).average().orElse(0);
     }
 }

@@ -8,11 +8,14 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
+import startwater.drill.Scenario;
 
 /**
  * Drill and lesson files on disk, given by name or by folder. A folder is searched for .yaml files and for .md files whose
@@ -75,6 +78,18 @@ public final class ContentFiles {
         return List.copyOf(all);
     }
 
+    /** The drills among them that are sound on their own, by file. */
+    public Map<Path, Scenario> drills() {
+        Map<Path, Scenario> drills = new LinkedHashMap<>();
+        for (Path file : scenarios) {
+            Parsed<Scenario> parsed = ScenarioReader.read(file);
+            if (parsed.ok()) {
+                drills.put(file, parsed.get());
+            }
+        }
+        return drills;
+    }
+
     private void name(Path path) {
         String name = path.toString();
         if (name.endsWith(ScenarioReader.ENDING)) {
@@ -107,7 +122,11 @@ public final class ContentFiles {
                 @Override
                 public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
                     String name = String.valueOf(file.getFileName());
-                    if (name.endsWith(ScenarioReader.ENDING)) {
+                    boolean ours = name.endsWith(ScenarioReader.ENDING)
+                            || LESSON.matcher(name).matches();
+                    if (ours && attributes.isSymbolicLink() && leaves(folder, file)) {
+                        fault(file, Complaint.LEAVES_FOLDER);
+                    } else if (name.endsWith(ScenarioReader.ENDING)) {
                         scenarios.add(file);
                     } else if (name.endsWith(".yml")) {
                         fault(file, Complaint.WRONG_ENDING);
@@ -125,6 +144,15 @@ public final class ContentFiles {
             });
         } catch (IOException e) {
             fault(folder, Complaint.UNREADABLE);
+        }
+    }
+
+    /** Whether a link leads out of the folder that is checked; one that leads nowhere does not. */
+    private static boolean leaves(Path folder, Path link) {
+        try {
+            return !link.toRealPath().startsWith(folder.toRealPath());
+        } catch (IOException e) {
+            return false;
         }
     }
 

@@ -44,6 +44,7 @@ record ContentSet(List<Scenario> scenarios, List<Lesson> lessons, List<Fault> fa
         scenarioFiles.forEach(file -> reading.scenario(file, player));
         lessonFiles.forEach(reading::lesson);
         reading.twins();
+        reading.order();
         return new ContentSet(
                 reading.scenarios.values().stream()
                         .sorted(Comparator.comparingInt(Scenario::number))
@@ -125,6 +126,30 @@ record ContentSet(List<Scenario> scenarios, List<Lesson> lessons, List<Fault> fa
                     faults.addAll(Twins.compare(file, here, there));
                 }
             }
+        }
+
+        /** Lessons that come first: they must be there, and no way along them may lead back. */
+        private void order() {
+            Map<String, List<String>> after = new TreeMap<>();
+            for (LessonReader.Placed placed : lessons.values()) {
+                if (placed.lesson().language().equals(Languages.ENGLISH)) {
+                    after.put(placed.lesson().id(), placed.lesson().after());
+                }
+            }
+            lessons.forEach((file, placed) -> {
+                if (placed.lesson().language().equals(Languages.ENGLISH)) {
+                    faults.addAll(LessonOrder.check(file, placed, after, lessonIds()));
+                }
+            });
+        }
+
+        /** Those that are there, broken ones among them. */
+        private Set<String> lessonIds() {
+            Set<String> ids = new HashSet<>();
+            for (String file : lessonFiles) {
+                ids.add(FileNames.base(file, LessonReader.ENDING).replace(".es", ""));
+            }
+            return ids;
         }
 
         private void add(String file, int line, Complaint complaint, Object... values) {

@@ -80,7 +80,13 @@ public enum Rule {
     /** Computed values in prose are named. */
     R37,
     /** Play stays within what the equations are published for. */
-    R38;
+    R38,
+    /** Lessons that come first are there, and never in a circle. */
+    R39,
+    /** Texts are finished. */
+    R40,
+    /** Readings are told by number, not by colour. */
+    R41;
 
     /** Key of its sentence in the language files. */
     String key() {

@@ -83,7 +83,7 @@ final class Belief {
     /** Beliefs are kept by log, since each visit builds on the one before. What is kept never changes a result. */
     private static final class Memory {
         static final Memory SHARED = new Memory();
-        private static final int KEPT = 24;
+        private static final int KEPT = 192;
         private static final int SCENARIOS_KEPT = 3;
 
         private record Key(Scenario scenario, DrillLog log, int waters) {}

@@ -44,7 +44,9 @@ import startwater.text.Texts;
  */
 public final class Shell extends BorderPane implements Navigator {
     /** The language files of the window. */
-    static final String[] WORDS = {Texts.DRILL, "/startwater/app/text/window", "/startwater/app/text/shell"};
+    static final String[] WORDS = {
+        Texts.DRILL, Texts.LESSON, "/startwater/app/text/window", "/startwater/app/text/shell"
+    };
 
     private static final double NAV_WIDTH = 208;
     private static final int ZOOM_STEP = 25;
