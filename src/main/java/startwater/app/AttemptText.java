@@ -10,6 +10,7 @@ import startwater.drill.Prediction;
 import startwater.drill.Scenario;
 import startwater.drill.VisitRecord;
 import startwater.drill.Written;
+import startwater.score.StandIn;
 import startwater.strip.Pad;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
@@ -109,7 +110,8 @@ final class AttemptText {
         if (head.isEmpty()) {
             return Optional.empty();
         }
-        DrillRun run = DrillRun.start(scenario, head.get().path("variant").asLong(1), DrillRun.Pace.LEARNER);
+        DrillRun run = DrillRun.start(
+                scenario, head.get().path("variant").asLong(1), DrillRun.Pace.LEARNER, StandIn.BY_THE_RULES);
         try {
             for (String line : lines.subList(1, lines.size())) {
                 JsonNode visit = read(line);

@@ -71,7 +71,7 @@ public final class CheckCommand implements Callable<Integer> {
             refuse(phrases, "no-files", Map.of("path", paths.get(0).toString()));
             return CommandLine.ExitCode.USAGE;
         }
-        List<Fault> faults = files.check();
+        List<Fault> faults = files.checkAndPlay();
         faults.forEach(fault -> out.println(fault.line(language)));
         out.println(phrases.say(
                 "count", Map.of("files", String.valueOf(files.count()), "faults", String.valueOf(faults.size()))));

@@ -2,14 +2,17 @@ package startwater.cli;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.LongFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.LongStream;
 import startwater.drill.DrillRun;
 import startwater.drill.Scenario;
 import startwater.drill.TankSim;
+import startwater.drill.TankWatch;
 import startwater.fish.Stressor;
 import startwater.score.Policy;
 import startwater.score.PolicyPlayer;
+import startwater.tank.TankFlows;
 import startwater.tank.TankLayout;
 import startwater.tank.TankReadings;
 
@@ -20,12 +23,19 @@ record PolicyRuns(Scenario scenario, Policy policy, List<DrillRun> runs) {
     }
 
     static PolicyRuns play(Scenario scenario, Policy policy, long firstSeed, int seeds) {
+        return play(scenario, policy, firstSeed, seeds, seed -> TankWatch.NONE);
+    }
+
+    /** The same with somebody to look on at each hidden tank, by its seed; called from several threads. */
+    static PolicyRuns play(
+            Scenario scenario, Policy policy, long firstSeed, int seeds, LongFunction<TankWatch> watches) {
         return new PolicyRuns(
                 scenario,
                 policy,
                 LongStream.range(firstSeed, firstSeed + seeds)
                         .parallel()
-                        .mapToObj(seed -> PolicyPlayer.play(scenario, policy, seed, DrillRun.Pace.EVERY_VISIT))
+                        .mapToObj(seed -> PolicyPlayer.play(
+                                scenario, policy, seed, DrillRun.Pace.EVERY_VISIT, watches.apply(seed)))
                         .toList());
     }
 
@@ -74,6 +84,26 @@ record PolicyRuns(Scenario scenario, Policy policy, List<DrillRun> runs) {
     /** Mean water changed, in tank volumes. */
     double waterVolumes() {
         return mean(tank -> tank.state()[TankLayout.VOLUMES]);
+    }
+
+    /** Mean feed offered from the filling of the system on, g. */
+    double feedG() {
+        return mean(tank ->
+                TankFlows.feedG(tank.state()[TankLayout.FED], tank.draw().parameters()));
+    }
+
+    /** Share of the fish that die, by the hazards of each tank, at a quantile over the tanks. @param share 0..1 */
+    double deathsQuantile(double share) {
+        double[] each = runs.stream()
+                .mapToDouble(run -> fish() == 0
+                        ? 0
+                        : 1 - TankReadings.survivalOf(run.hidden().state(), 0))
+                .sorted()
+                .toArray();
+        double place = share * (each.length - 1);
+        int below = (int) place;
+        int above = Math.min(below + 1, each.length - 1);
+        return each[below] + (place - below) * (each[above] - each[below]);
     }
 
     private double mean(ToDoubleFunction<TankSim> of) {

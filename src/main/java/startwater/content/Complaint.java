@@ -158,6 +158,13 @@ public enum Complaint {
     VALUE_UNKNOWN(Rule.R37, "value", "known"),
     VALUE_UNUSED(Rule.R37, "value"),
 
+    LEAVES_TEMPERATURE(Rule.R38, "day", "value", "equation", "low", "high", "policy"),
+    LEAVES_SALT(Rule.R38, "day", "value", "equation", "low", "high", "policy"),
+    LEAVES_PH(Rule.R38, "day", "value", "equation", "low", "high", "policy"),
+    LEAVES_MASS(Rule.R38, "day", "value", "equation", "low", "high", "policy"),
+    LEAVES_ALTITUDE(Rule.R38, "day", "value", "equation", "low", "high", "policy"),
+    LEAVES_RANGE(Rule.R38, "day", "quantity", "value", "equation", "low", "high", "policy"),
+
     NO_SUCH_LESSON(Rule.R39, "id"),
     NO_SUCH_LESSON_NEAR(Rule.R39, "id", "near"),
     AFTER_CIRCLE(Rule.R39, "chain"),

@@ -9,12 +9,10 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Function;
+import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
-import startwater.drill.Scenario;
 
 /**
  * Drill and lesson files on disk, given by name or by folder. A folder is searched for .yaml files and for .md files whose
@@ -52,12 +50,20 @@ public final class ContentFiles {
     }
 
     /**
-     * Checks all of them, alone and against each other.
+     * Checks all of them, alone and against each other, and plays each drill to its end.
      *
-     * @param player plays a drill to its end, or says why that cannot be
      * @return the faults by file and line; none when all is well
      */
-    public List<Fault> check(Function<Scenario, Optional<String>> player) {
+    public List<Fault> checkAndPlay() {
+        return check(TrialPlay::play);
+    }
+
+    /** Checks all of them without playing a drill. */
+    public List<Fault> check() {
+        return check(ContentSet.UNPLAYED);
+    }
+
+    private List<Fault> check(BiConsumer<ScenarioReader.Placed, Faults> player) {
         List<Fault> all = new ArrayList<>(faults);
         all.addAll(ContentSet.of(
                         scenarios.stream().map(Loaded::of).toList(),
@@ -67,11 +73,6 @@ public final class ContentFiles {
                 .faults());
         all.sort(Fault.IN_ORDER);
         return List.copyOf(all);
-    }
-
-    /** Checks all of them without playing a drill. */
-    public List<Fault> check() {
-        return check(ContentSet.UNPLAYED);
     }
 
     private void name(Path path) {

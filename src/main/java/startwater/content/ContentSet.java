@@ -6,10 +6,9 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.Function;
+import java.util.function.BiConsumer;
 import startwater.drill.Scenario;
 
 /**
@@ -21,7 +20,7 @@ import startwater.drill.Scenario;
  */
 record ContentSet(List<Scenario> scenarios, List<Lesson> lessons, List<Fault> faults) {
     /** A player that never complains: for where playing would take too long. */
-    static final Function<Scenario, Optional<String>> UNPLAYED = scenario -> Optional.empty();
+    static final BiConsumer<ScenarioReader.Placed, Faults> UNPLAYED = (placed, faults) -> {};
 
     ContentSet {
         scenarios = List.copyOf(scenarios);
@@ -33,13 +32,13 @@ record ContentSet(List<Scenario> scenarios, List<Lesson> lessons, List<Fault> fa
      * Reads files.
      *
      * @param otherDrills ids of drills elsewhere to which lessons may link
-     * @param player plays a drill to its end, or says why that cannot be
+     * @param player plays a drill to its end, and notes why that cannot be
      */
     static ContentSet of(
             List<Loaded> scenarioFiles,
             List<Loaded> lessonFiles,
             Set<String> otherDrills,
-            Function<Scenario, Optional<String>> player) {
+            BiConsumer<ScenarioReader.Placed, Faults> player) {
         Reading reading = new Reading();
         reading.drills.addAll(otherDrills);
         scenarioFiles.forEach(file -> reading.scenario(file, player));
@@ -66,7 +65,7 @@ record ContentSet(List<Scenario> scenarios, List<Lesson> lessons, List<Fault> fa
         private final Map<String, String> lessonNumbers = new HashMap<>();
         private final List<Fault> faults = new ArrayList<>();
 
-        private void scenario(Loaded file, Function<Scenario, Optional<String>> player) {
+        private void scenario(Loaded file, BiConsumer<ScenarioReader.Placed, Faults> player) {
             // A broken drill is there all the same: lessons that link to it are not at fault.
             drills.add(FileNames.base(file.file(), ScenarioReader.ENDING));
             Parsed<ScenarioReader.Placed> parsed = ScenarioReader.parse(file);
@@ -80,7 +79,7 @@ record ContentSet(List<Scenario> scenarios, List<Lesson> lessons, List<Fault> fa
             if (other != null) {
                 add(
                         file.file(),
-                        placed.numberLine(),
+                        placed.root().line("number"),
                         Complaint.NUMBER_TWICE,
                         "number",
                         scenario.number(),
@@ -88,9 +87,10 @@ record ContentSet(List<Scenario> scenarios, List<Lesson> lessons, List<Fault> fa
                         other);
                 return;
             }
-            Optional<String> why = player.apply(scenario);
-            if (why.isPresent()) {
-                add(file.file(), 0, Complaint.CANNOT_PLAY, "why", why.get());
+            Faults played = Faults.of(file.file());
+            player.accept(placed, played);
+            if (!played.none()) {
+                faults.addAll(played.list());
                 return;
             }
             scenarios.put(file.file(), scenario);

@@ -79,6 +79,8 @@ public enum Rule {
     R36,
     /** Computed values in prose are named. */
     R37,
+    /** Play stays within what the equations are published for. */
+    R38,
     /** Lessons that come first are there, and never in a circle. */
     R39,
     /** Texts are finished. */

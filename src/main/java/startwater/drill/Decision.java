@@ -48,8 +48,17 @@ public record Decision(
         NONE,
         /** Somebody looks again in the middle of the way to the next visit, and acts by the standing rules. */
         LOOK_AGAIN,
-        /** Somebody who knows is called. */
-        CALL
+        /** Somebody who knows is called: comes within four hours, tests without misreading, acts by the standing rules. */
+        CALL;
+
+        /** Who then acts. */
+        public Actor actor() {
+            return switch (this) {
+                case NONE -> Actor.ORDERS;
+                case LOOK_AGAIN -> Actor.HELPER;
+                case CALL -> Actor.EXPERT;
+            };
+        }
     }
 
     /** Feed half, nothing else. */

@@ -45,19 +45,41 @@ public final class Observation {
         return ReadingModel.padPosition(pad, value, draw.bias(pad), PAD_SPREAD_BLOCKS, normal);
     }
 
+    /** Spread of pad and reader together, blocks. */
+    public static double readingSigmaBlocks(Pad pad) {
+        return SIGMA_BLOCKS[pad.ordinal()];
+    }
+
+    private static final double[] SIGMA_BLOCKS = sigmas();
+
+    private static double[] sigmas() {
+        double[] sigmas = new double[Pad.values().length];
+        for (Pad pad : Pad.values()) {
+            double reader = ReadingModel.readingSigmaBlocks(pad, READER_SIGMA_LAB);
+            sigmas[pad.ordinal()] = StrictMath.sqrt(reader * reader + PAD_SPREAD_BLOCKS * PAD_SPREAD_BLOCKS);
+        }
+        return sigmas;
+    }
+
+    /** What a kit that is not from this shelf shows: the pad's place with spread alone, read as it is. @param normal its spread */
+    public static int kitStop(Pad pad, double[] y, double normal) {
+        return pad.scale().nearestStop(ReadingModel.padPosition(pad, padValue(pad, y), 0, PAD_SPREAD_BLOCKS, normal));
+    }
+
     /** Chance that a tank like this would have been written down so. */
     public static double likelihood(Written w, double[] y, TankDraw draw) {
         double value = padValue(w.pad(), y) / (w.pad() == Pad.PH ? 1 : w.dilution());
-        double centre = ReadingModel.padPosition(w.pad(), value, draw.bias(w.pad()), PAD_SPREAD_BLOCKS, 0);
-        double reader = ReadingModel.readingSigmaBlocks(w.pad(), READER_SIGMA_LAB);
-        double sigma = StrictMath.sqrt(PAD_SPREAD_BLOCKS * PAD_SPREAD_BLOCKS + reader * reader);
+        double bias = w.byKit() ? 0 : draw.bias(w.pad());
+        double centre = ReadingModel.padPosition(w.pad(), value, bias, PAD_SPREAD_BLOCKS, 0);
+        double sigma = w.byKit() ? PAD_SPREAD_BLOCKS : readingSigmaBlocks(w.pad());
         return ReadingModel.probabilityOfStop(w.pad(), w.stop(), centre, sigma);
     }
 
     /** What meters and eyes say at a visit. */
-    static Seen see(Scenario s, TankSim sim, long variant, int visit, int found, int alive) {
+    static Seen see(Scenario s, TankSim sim, long variant, int visit, Actor actor, int found, int alive) {
         double[] y = sim.state();
-        Stream noise = Stream.of(variant, METER, visit);
+        Stream noise =
+                actor.standsIn() ? Stream.of(variant, METER, visit, actor.ordinal()) : Stream.of(variant, METER, visit);
         double oxygen = y[TankLayout.OXYGEN] + OXYGEN_METER_SD * noise.normal();
         double ph = TankReadings.ph(y) + PH_METER_SD * noise.normal();
         return new Seen(

@@ -26,6 +26,7 @@ public final class TankSim {
     private final Calendar calendar;
     private final TankDraw draw;
     private final double[] y;
+    private final TankWatch watch;
     private Controls controls;
     private boolean airSwitch = true;
     private int powerBack;
@@ -35,16 +36,23 @@ public final class TankSim {
     private double weighedAtC = Double.NaN;
     private int minute;
 
-    private TankSim(Scenario scenario, Calendar calendar, TankDraw draw, double[] y, Controls controls) {
+    private TankSim(
+            Scenario scenario, Calendar calendar, TankDraw draw, double[] y, Controls controls, TankWatch watch) {
         this.scenario = scenario;
         this.calendar = calendar;
         this.draw = draw;
         this.y = y;
         this.controls = controls;
+        this.watch = watch;
     }
 
     /** A system from its filling up to the first visit, through what was done before. */
     public static TankSim atFirstVisit(Scenario s, Calendar calendar, TankDraw draw, Stepper stepper) {
+        return atFirstVisit(s, calendar, draw, stepper, TankWatch.NONE);
+    }
+
+    /** The same under the eyes of {@code watch}, which stays with this tank but not with its copies. */
+    public static TankSim atFirstVisit(Scenario s, Calendar calendar, TankDraw draw, Stepper stepper, TankWatch watch) {
         SourceWater water = draw.source();
         double[] y = TankStart.filled(
                 draw.parameters(),
@@ -56,7 +64,7 @@ public final class TankSim {
             TankStart.stock(y, draw.parameters(), s.fish().count(), s.fish().massG());
         }
         TankSim sim =
-                new TankSim(s, calendar, draw, y, Controls.running(s.system().setPointC()));
+                new TankSim(s, calendar, draw, y, Controls.running(s.system().setPointC()), watch);
         sim.before(stepper);
         sim.goTo(calendar.first(), stepper);
         sim.handOver();
@@ -106,7 +114,7 @@ public final class TankSim {
 
     /** A branch that goes its own way from here. */
     public TankSim copy() {
-        TankSim copy = new TankSim(scenario, calendar, draw, y.clone(), controls);
+        TankSim copy = new TankSim(scenario, calendar, draw, y.clone(), controls, TankWatch.NONE);
         copy.airSwitch = airSwitch;
         copy.powerBack = powerBack;
         copy.pumpBack = pumpBack;
@@ -135,8 +143,11 @@ public final class TankSim {
             if (each != null) {
                 next = Math.min(next, (Math.floorDiv(minute, 60) + 1) * 60);
             }
-            stepper.advance(y, draw.parameters(), controls, (next - minute) / (double) Calendar.DAY);
+            double days = (next - minute) / (double) Calendar.DAY;
+            double[] before = seen();
+            stepper.advance(y, draw.parameters(), controls, days);
             minute = next;
+            watch.passed(this, before, days);
             if (each != null) {
                 each.accept(y, day());
             }
@@ -233,12 +244,21 @@ public final class TankSim {
     }
 
     private void event(TankEvent event) {
+        double[] before = seen();
         event.apply(y, draw.parameters());
+        watch.happened(this, before, event);
+    }
+
+    /** A copy of the state where somebody looks on. */
+    private double[] seen() {
+        return watch == TankWatch.NONE ? y : y.clone();
     }
 
     /** The living are counted: from now on so many eat and breathe. */
     public void counted(int alive) {
+        double[] before = seen();
         TankStart.counted(y, draw.parameters(), alive);
+        watch.counted(this, before);
     }
 
     /** The state, laid out as {@link TankLayout} says. Read it, do not write to it. */

@@ -76,10 +76,7 @@ final class Belief {
     static Belief of(Scenario scenario, DrillLog log, int waters) {
         List<VisitRecord> visits = new ArrayList<>(log.visits());
         int last = visits.size() - 1;
-        VisitRecord open = visits.get(last);
-        visits.set(
-                last,
-                new VisitRecord(open.visit(), open.minute(), open.asked(), open.seen(), open.written(), null, null));
+        visits.set(last, visits.get(last).undecided());
         return Memory.SHARED.belief(scenario, new DrillLog(visits), waters);
     }
 

@@ -73,7 +73,9 @@ public final class Judge {
         Losses losses = scored.losses();
         int best = losses.best();
         int own = scored.own();
-        double regret = losses.regret(own);
+        Verdict.Information information = new Retest(scored.belief(), losses).worth();
+        // Where a second strip is worth more than its price, the best is to read it first.
+        double regret = losses.regret(own) + Math.max(0, information.strip() - information.price());
         double error = losses.standardError(own, best);
         double over = Math.max(0, regret - Math.max(2 * error, LEAST_BAND));
         double deathsUp = losses.mean(own, Component.DEATHS) - losses.mean(best, Component.DEATHS);
@@ -120,6 +122,7 @@ public final class Judge {
                 foresight(c.visit().prediction(), paths),
                 scored.belief().oddReadings(),
                 credible,
+                information,
                 List.of());
         return withLines(bare, Explainer.lines(scored, bare, paths));
     }
@@ -141,6 +144,7 @@ public final class Judge {
                 v.foresight(),
                 v.surprise(),
                 v.credited(),
+                v.information(),
                 lines);
     }
 
@@ -159,8 +163,8 @@ public final class Judge {
 
     private static List<Decision> options(Belief belief, Notebook book, Rollout rollout) {
         List<Decision> grid = Options.grid(belief, book);
-        if (grid.size() <= Options.MOST) {
-            return grid;
+        if (grid.size() <= Options.MOST_ALONE) {
+            return Options.attended(grid, grid.get(0));
         }
         int[] some = IntStream.range(0, belief.waters())
                 .filter(i -> i % PRUNING_STRIDE == 0)
@@ -168,7 +172,7 @@ public final class Judge {
         Losses rough = losses(belief, rollout, grid, some);
         double[] means =
                 IntStream.range(0, grid.size()).mapToDouble(rough::mean).toArray();
-        return Options.pruned(grid, means);
+        return Options.attended(Options.pruned(grid, means), grid.get(rough.best()));
     }
 
     /** Losses of options over some of the waters, weights renewed to add up to 1. */

@@ -76,15 +76,20 @@ public final class Notebook {
     public static Notebook of(Scenario scenario, Calendar calendar, Iterable<VisitRecord> visits) {
         Notebook book = new Notebook(scenario);
         for (VisitRecord v : visits) {
-            book.arrive(v.minute(), calendar.nextVisitAfter(v.minute()), v.seen());
-            for (Written w : v.written()) {
-                book.read(w.pad(), w.value());
-            }
+            book.enter(v, calendar.nextVisitAfter(v.minute()));
             if (v.decision() != null) {
                 book.did(v.decision());
             }
         }
         return book;
+    }
+
+    /** Comes to the tank, looks, and reads what is written of this visit. */
+    void enter(VisitRecord v, int nextVisitMinute) {
+        arrive(v.minute(), nextVisitMinute, v.seen());
+        for (Written w : v.written()) {
+            read(w.pad(), w.value());
+        }
     }
 
     /** Comes to the tank and looks. */

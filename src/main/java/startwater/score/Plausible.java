@@ -2,6 +2,7 @@ package startwater.score;
 
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
+import startwater.drill.Actor;
 import startwater.drill.Calendar;
 import startwater.drill.Observation;
 import startwater.drill.Scenario;
@@ -95,7 +96,7 @@ final class Plausible {
 
     /** Does what was decided at the visit, or lets the orders stand. */
     void follow(VisitRecord v) {
-        if (v.decision() != null && v.asked()) {
+        if (v.decision() != null && v.actor() != Actor.ORDERS) {
             sim.act(v.decision());
         } else {
             sim.visited();

@@ -6,6 +6,7 @@ import startwater.drill.DippedStrip;
 import startwater.drill.DrillRun;
 import startwater.drill.Observation;
 import startwater.drill.Scenario;
+import startwater.drill.TankWatch;
 import startwater.drill.VisitRecord;
 import startwater.drill.Written;
 import startwater.quantity.Stream;
@@ -20,7 +21,12 @@ public final class PolicyPlayer {
 
     /** Plays to the end. @param variant which hidden tank */
     public static DrillRun play(Scenario scenario, Policy policy, long variant, DrillRun.Pace pace) {
-        DrillRun run = DrillRun.start(scenario, variant, pace);
+        return play(scenario, policy, variant, pace, TankWatch.NONE);
+    }
+
+    /** The same under the eyes of {@code watch}. */
+    public static DrillRun play(Scenario scenario, Policy policy, long variant, DrillRun.Pace pace, TankWatch watch) {
+        DrillRun run = DrillRun.start(scenario, variant, pace, StandIn.BY_THE_RULES, watch);
         Notebook book = new Notebook(scenario);
         while (!run.over()) {
             visit(run, policy, book);
@@ -46,7 +52,7 @@ public final class PolicyPlayer {
     }
 
     private static void enter(DrillRun run, Notebook book, VisitRecord visit) {
-        book.arrive(visit.minute(), run.calendar().nextVisitAfter(visit.minute()), visit.seen());
+        book.enter(visit, run.calendar().nextVisitAfter(visit.minute()));
     }
 
     private static void test(DrillRun run, Set<Pad> pads, Notebook book) {

@@ -77,6 +77,11 @@ public final class WhyText {
         return spoken(variable).toString();
     }
 
+    /** A slip of unit in words. @param exact the right number with its unit, as it is to be read */
+    public String slip(UnitSlip slip, String exact) {
+        return message("slip." + slip.name().toLowerCase(Locale.ROOT), exact);
+    }
+
     /** A part of a loss in words. */
     public String component(Component component) {
         return spoken(component).toString();

@@ -2,6 +2,7 @@ package startwater.water;
 
 import startwater.quantity.OutOfRangeException;
 import startwater.quantity.Units;
+import startwater.quantity.Validity;
 
 /**
  * Activity coefficient of an ion.
@@ -11,6 +12,13 @@ import startwater.quantity.Units;
  * Malmberg and Maryott (1956) J. Res. Natl. Bur. Stand. 56:1-8.
  */
 public final class Davies {
+    /** Ionic strengths, mol/L. */
+    public static final Validity IONIC_STRENGTH =
+            new Validity("Davies 1962", "ionic strength in mol/L", 0, 0.5, "Ion Association, 1962");
+    /** Temperatures of the slope, °C; the dielectric constant is published to 100. */
+    public static final Validity TEMPERATURE_C = new Validity(
+            "Davies 1962", "temperature in °C", 0, 50, "Malmberg and Maryott 1956, J. Res. Natl. Bur. Stand. 56:1-8");
+
     private Davies() {}
 
     /**
@@ -22,8 +30,8 @@ public final class Davies {
      * @throws OutOfRangeException outside those ranges
      */
     public static double log10Gamma(int charge, double ionicStrength, double temperatureC) {
-        OutOfRangeException.check("Davies 1962", "ionic strength in mol/L", ionicStrength, 0, 0.5);
-        OutOfRangeException.check("Davies 1962", "temperature in °C", temperatureC, 0, 50);
+        IONIC_STRENGTH.check(ionicStrength);
+        TEMPERATURE_C.check(temperatureC);
         double root = StrictMath.sqrt(ionicStrength);
         return -slope(temperatureC) * charge * charge * (root / (1 + root) - 0.3 * ionicStrength);
     }

@@ -2,6 +2,7 @@ package startwater.water;
 
 import startwater.quantity.OutOfRangeException;
 import startwater.quantity.Units;
+import startwater.quantity.Validity;
 
 /**
  * Oxygen that water holds in balance with moist air.
@@ -11,6 +12,18 @@ import startwater.quantity.Units;
  */
 public final class OxygenSaturation {
     private static final String EQUATION = "Benson and Krause 1984";
+    private static final String SOURCE = "Limnol. Oceanogr. 29:620-632";
+    /** Temperatures, °C. */
+    public static final Validity TEMPERATURE_C = new Validity(EQUATION, "temperature in °C", 0, 40, SOURCE);
+    /** Salinities, g/kg. */
+    public static final Validity SALINITY_G_PER_KG = new Validity(EQUATION, "salinity in g/kg", 0, 40, SOURCE);
+    /** Altitudes, m: with them pressure stays between 0.61 and 1 atm. */
+    public static final Validity ALTITUDE_M = new Validity(
+            "standard atmosphere",
+            "altitude in m",
+            0,
+            4000,
+            "ISO 2533; pressure terms good from 0.5 atm up (from memory)");
 
     private OxygenSaturation() {}
 
@@ -23,9 +36,9 @@ public final class OxygenSaturation {
      * @throws OutOfRangeException outside those ranges
      */
     public static double mgPerL(double temperatureC, double altitudeM, double salinityGPerKg) {
-        OutOfRangeException.check(EQUATION, "temperature in °C", temperatureC, 0, 40);
-        OutOfRangeException.check(EQUATION, "altitude in m", altitudeM, 0, 4000);
-        OutOfRangeException.check(EQUATION, "salinity in g/kg", salinityGPerKg, 0, 40);
+        TEMPERATURE_C.check(temperatureC);
+        ALTITUDE_M.check(altitudeM);
+        SALINITY_G_PER_KG.check(salinityGPerKg);
         double kelvin = Units.kelvinFromCelsius(temperatureC);
         double perKelvin = 1 / kelvin;
         double logFresh = -139.34411
@@ -38,7 +51,7 @@ public final class OxygenSaturation {
 
     /** Air pressure of the standard atmosphere, atm, 0 to 4000 m. */
     public static double pressureAtm(double altitudeM) {
-        OutOfRangeException.check("standard atmosphere", "altitude in m", altitudeM, 0, 4000);
+        ALTITUDE_M.check(altitudeM);
         return StrictMath.pow(1 - 2.25577e-5 * altitudeM, 5.25588);
     }
 

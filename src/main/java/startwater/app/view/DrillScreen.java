@@ -338,7 +338,7 @@ public final class DrillScreen extends BorderPane {
             return texts.text("win.sumRight", texts.number(exact, 2));
         }
         if (mark.slip() != null) {
-            return texts.text("win.slip." + ScreenKeys.of(mark.slip()), texts.number(exact, 2));
+            return words.why().slip(mark.slip(), texts.number(exact, 2) + " mg/L");
         }
         return texts.text(
                 "win.sumOff",

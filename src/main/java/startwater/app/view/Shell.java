@@ -32,6 +32,7 @@ import startwater.drill.VisitRecord;
 import startwater.score.Case;
 import startwater.score.Judge;
 import startwater.score.Review;
+import startwater.score.StandIn;
 import startwater.score.Verdict;
 import startwater.text.DrillWords;
 import startwater.text.Language;
@@ -253,7 +254,8 @@ public final class Shell extends BorderPane implements Navigator {
 
     private DrillModel model(Scenario scenario, boolean open) {
         DrillRun run = (open ? data.resume(scenario) : Optional.<DrillRun>empty())
-                .orElseGet(() -> DrillRun.start(scenario, data.nextVariant(scenario.id()), DrillRun.Pace.LEARNER));
+                .orElseGet(() -> DrillRun.start(
+                        scenario, data.nextVariant(scenario.id()), DrillRun.Pace.LEARNER, StandIn.BY_THE_RULES));
         return new DrillModel(run, judged(run));
     }
 
