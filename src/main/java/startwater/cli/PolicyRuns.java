@@ -10,6 +10,7 @@ import startwater.drill.Scenario;
 import startwater.drill.TankSim;
 import startwater.drill.TankWatch;
 import startwater.fish.Stressor;
+import startwater.score.Outcome;
 import startwater.score.Policy;
 import startwater.score.PolicyPlayer;
 import startwater.tank.TankFlows;
@@ -73,23 +74,23 @@ record PolicyRuns(Scenario scenario, Policy policy, List<DrillRun> runs) {
     }
 
     double deathsFraction(Stressor cause) {
-        return fish() == 0 ? 0 : mean(tank -> TankReadings.deathsBy(tank.state(), 0, cause));
+        return fish() == 0 ? 0 : mean(run -> TankReadings.deathsBy(run.hidden().state(), 0, cause));
     }
 
     /** Mean days from the first visit in which the filter could not yet carry the full ration. */
     double daysToFilter() {
-        return mean(tank -> tank.state()[TankLayout.DELAY]);
+        return mean(run -> Outcome.of(run).daysToFilter());
     }
 
     /** Mean water changed, in tank volumes. */
     double waterVolumes() {
-        return mean(tank -> tank.state()[TankLayout.VOLUMES]);
+        return mean(run -> Outcome.of(run).waterVolumes());
     }
 
     /** Mean feed offered from the filling of the system on, g. */
     double feedG() {
-        return mean(tank ->
-                TankFlows.feedG(tank.state()[TankLayout.FED], tank.draw().parameters()));
+        return mean(run -> TankFlows.feedG(
+                run.hidden().state()[TankLayout.FED], run.hidden().draw().parameters()));
     }
 
     /** Share of the fish that die, by the hazards of each tank, at a quantile over the tanks. @param share 0..1 */
@@ -106,10 +107,7 @@ record PolicyRuns(Scenario scenario, Policy policy, List<DrillRun> runs) {
         return each[below] + (place - below) * (each[above] - each[below]);
     }
 
-    private double mean(ToDoubleFunction<TankSim> of) {
-        return runs.stream()
-                .mapToDouble(run -> of.applyAsDouble(run.hidden()))
-                .average()
-                .orElse(0);
+    private double mean(ToDoubleFunction<DrillRun> of) {
+        return runs.stream().mapToDouble(of).average().orElse(0);
     }
 }

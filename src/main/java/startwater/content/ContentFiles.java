@@ -8,7 +8,10 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiConsumer;
@@ -73,6 +76,23 @@ public final class ContentFiles {
                 .faults());
         all.sort(Fault.IN_ORDER);
         return List.copyOf(all);
+    }
+
+    /** Checks all of them without playing a drill. */
+    public List<Fault> check() {
+        return check(ContentSet.UNPLAYED);
+    }
+
+    /** The drills among them that are sound on their own, by file. */
+    public Map<Path, Scenario> drills() {
+        Map<Path, Scenario> drills = new LinkedHashMap<>();
+        for (Path file : scenarios) {
+            Parsed<Scenario> parsed = ScenarioReader.read(file);
+            if (parsed.ok()) {
+                drills.put(file, parsed.get());
+            }
+        }
+        return drills;
     }
 
     private void name(Path path) {

@@ -284,6 +284,11 @@ public final class DrillRun {
         open = new VisitRecord(at.visit(), at.minute(), at.actor(), at.seen(), kept, null, null);
     }
 
+    /** Takes a reading of the open visit back. */
+    public void erase(Written reading) {
+        open = now().without(reading);
+    }
+
     /**
      * Does what is decided and runs on to the next visit at which to decide, or to the end.
      *

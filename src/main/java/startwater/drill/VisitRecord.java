@@ -45,6 +45,18 @@ public record VisitRecord(
         return new VisitRecord(visit, minute, actor, seen, written, made, foreseen);
     }
 
+    /** The same visit without a reading. */
+    public VisitRecord without(Written reading) {
+        return new VisitRecord(
+                visit,
+                minute,
+                actor,
+                seen,
+                written.stream().filter(w -> !w.equals(reading)).toList(),
+                decision,
+                prediction);
+    }
+
     /** The same visit with one more reading. */
     public VisitRecord with(Written reading) {
         return new VisitRecord(

@@ -43,7 +43,12 @@ public final class Judge {
 
     /** The losses of a case over its options: the pure function that all else is algebra on. */
     public static Scored score(Case c) {
-        Belief belief = Belief.of(c.scenario(), c.log());
+        return score(c, Belief.WATERS);
+    }
+
+    /** The same on fewer waters: quicker and rougher. */
+    static Scored score(Case c, int waters) {
+        Belief belief = Belief.of(c.scenario(), c.log(), waters);
         Notebook book = bookBefore(c, belief);
         Rollout rollout = new Rollout(belief, book);
         List<Decision> options = new ArrayList<>(options(belief, book, rollout));
@@ -69,7 +74,12 @@ public final class Judge {
 
     /** Judges one decision. Takes some tenths of a second: not for the thread that paints. */
     public static Verdict judge(Case c) {
-        Scored scored = score(c);
+        return judge(c, Belief.WATERS);
+    }
+
+    /** The same on fewer waters: quicker and rougher. */
+    static Verdict judge(Case c, int waters) {
+        Scored scored = score(c, waters);
         Losses losses = scored.losses();
         int best = losses.best();
         int own = scored.own();
@@ -205,7 +215,7 @@ public final class Judge {
         for (int i = 0; i < weights.length; i++) {
             weights[i] = sum > 0 ? weights[i] / sum : 1.0 / weights.length;
         }
-        return new Losses(parts, deaths, weights);
+        return new Losses(parts, deaths, weights, strata);
     }
 
     private static boolean bestInAnotherView(Losses losses, int own) {

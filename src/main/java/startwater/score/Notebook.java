@@ -131,6 +131,11 @@ public final class Notebook {
         readAt[pad.ordinal()] = minute;
     }
 
+    /** Loses every reading, but not when it was taken. */
+    void forget() {
+        java.util.Arrays.fill(value, Double.NaN);
+    }
+
     /** Keeps the books after a decision: shares removed, doses added, by the volume on the sheet. */
     void did(Decision d) {
         if (d.change() > 0) {

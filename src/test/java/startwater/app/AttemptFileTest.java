@@ -114,6 +114,19 @@ class AttemptFileTest {
     }
 
     @Test
+    void theLastResolutionOfASkillIsFoundAgain() {
+        AttemptFile file = AttemptFile.in(folder);
+        file.keep(new AttemptFile.Note(List.of("nitrite", "feeding"), "first"));
+        file.keep(new AttemptFile.Note(List.of("nitrite"), "If it shows, \"salt\" first"));
+        file.keep(new AttemptFile.Note(List.of("alkalinity"), "other"));
+        file.close();
+        AttemptFile again = AttemptFile.in(folder);
+        assertThat(again.noteOn(List.of("nitrite"))).contains("If it shows, \"salt\" first");
+        assertThat(again.noteOn(List.of("feeding"))).contains("first");
+        assertThat(again.noteOn(List.of("patience"))).isEmpty();
+    }
+
+    @Test
     void settingsOutliveTheWindow() {
         AttemptFile file = AttemptFile.in(folder);
         file.keep(new Settings("es", "DARK", 150));

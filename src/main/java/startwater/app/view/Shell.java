@@ -256,7 +256,10 @@ public final class Shell extends BorderPane implements Navigator {
         DrillRun run = (open ? data.resume(scenario) : Optional.<DrillRun>empty())
                 .orElseGet(() -> DrillRun.start(
                         scenario, data.nextVariant(scenario.id()), DrillRun.Pace.LEARNER, StandIn.BY_THE_RULES));
-        return new DrillModel(run, judged(run));
+        // Whoever has finished a drill has seen the sum worked.
+        int practised = data.results().isEmpty() && run.past().size() == 0 ? 0 : 1;
+        return new DrillModel(
+                run, judged(run), practised, data.noteOn(scenario.skills()).orElse(null));
     }
 
     /** The verdicts of a run taken up again: they follow from the log alone. */
@@ -330,7 +333,15 @@ public final class Shell extends BorderPane implements Navigator {
     @Override
     public void finished(DrillRun run, List<Verdict> verdicts) {
         EndModel end = new EndModel(run, verdicts);
-        go(Place.DRILL, () -> new EndView(end, words, this::home, () -> again(run.scenario())));
+        go(
+                Place.DRILL,
+                () -> new EndView(
+                        end,
+                        words,
+                        resolved ->
+                                data.keep(new AttemptFile.Note(run.scenario().skills(), resolved)),
+                        this::home,
+                        () -> again(run.scenario())));
         work = Background.run(() -> Review.of(run, verdicts), summary -> {
             end.summaryProperty().set(summary);
             data.finished(new AttemptFile.Result(run.scenario().id(), run.variant(), summary.mark(), summary.passed()));
