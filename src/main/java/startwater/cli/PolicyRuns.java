@@ -7,7 +7,6 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.LongStream;
 import startwater.drill.DrillRun;
 import startwater.drill.Scenario;
-import startwater.drill.TankSim;
 import startwater.drill.TankWatch;
 import startwater.fish.Stressor;
 import startwater.score.Outcome;
