@@ -97,10 +97,13 @@ enum HourFlow {
         if (rate != null) {
             return rate.applyAsDouble(flows);
         }
-        SourceWater source = c.exchangeSource();
+        SourceWater source = c.source();
         return held == null || brought == null || source == null
                 ? 0
-                : c.exchangePerDay() / 24 * p.volumeL() * (brought.applyAsDouble(source) - held.applyAsDouble(y));
+                : p.volumeL()
+                        / 24
+                        * ((c.exchangePerDay() + c.evaporationPerDay()) * brought.applyAsDouble(source)
+                                - c.exchangePerDay() * held.applyAsDouble(y));
     }
 
     /** What this event moves at once. */

@@ -42,22 +42,7 @@ record PolicyRuns(Scenario scenario, Policy policy, List<DrillRun> runs) {
     /** The same drill, longer or shorter. @param days 1 or more */
     static Scenario lasting(Scenario s, int days) {
         Scenario.Keeper k = s.keeper();
-        return new Scenario(
-                s.id(),
-                s.number(),
-                s.text(),
-                s.skills(),
-                s.exposes(),
-                s.rules(),
-                s.system(),
-                s.fish(),
-                s.plannedFish(),
-                s.source(),
-                s.start(),
-                s.unknowns(),
-                new Scenario.Keeper(k.visitsAtHours(), days, k.away(), k.decisions(), k.decisionVisits()),
-                s.shelf(),
-                s.events());
+        return s.withKeeper(new Scenario.Keeper(k.visitsAtHours(), days, k.away(), k.decisions(), k.decisionVisits()));
     }
 
     /** Fish at the first visit. */

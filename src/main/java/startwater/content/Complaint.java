@@ -99,6 +99,7 @@ public enum Complaint {
 
     NO_FISH(Rule.R22),
     FISH_TWICE(Rule.R22),
+    NURSERY_NOT_PLANNED(Rule.R22),
 
     STOCK_TOO_DENSE(Rule.R23, "density", "most"),
     STOCK_WITHOUT_AIR(Rule.R23, "density", "most"),

@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
+import startwater.drill.Scenario;
 
 /**
  * Drill and lesson files on disk, given by name or by folder. A folder is searched for .yaml files and for .md files whose
@@ -75,11 +76,6 @@ public final class ContentFiles {
                 .faults());
         all.sort(Fault.IN_ORDER);
         return List.copyOf(all);
-    }
-
-    /** Checks all of them without playing a drill. */
-    public List<Fault> check() {
-        return check(ContentSet.UNPLAYED);
     }
 
     /** The drills among them that are sound on their own, by file. */

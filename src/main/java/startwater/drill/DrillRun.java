@@ -42,7 +42,7 @@ public final class DrillRun {
     private final @Nullable Attendant attendant;
     private final TankSim sim;
     private final FastStepper stepper = new FastStepper();
-    private final double[] fates;
+    private double[] fates;
     private final List<TruthPoint> truth = new ArrayList<>();
     private final List<DippedStrip> dipped = new ArrayList<>();
     private DrillLog past = DrillLog.EMPTY;
@@ -142,13 +142,18 @@ public final class DrillRun {
     private VisitRecord seenBy(Actor actor, int number) {
         int found = count();
         sim.counted(alive);
-        Seen seen = Observation.see(scenario, sim, variant, number, actor, found, alive);
+        Seen seen = Observation.see(scenario, sim, variant, number, actor, since(number), found, alive);
         return new VisitRecord(number, sim.minute(), actor, seen, List.of(), null, null);
+    }
+
+    /** The minute of the visit before; a day before the first. */
+    private int since(int number) {
+        return number == 0 ? calendar.first() - Calendar.DAY : calendar.visit(number - 1);
     }
 
     /** Counts the living; returns how many died since. */
     private int count() {
-        if (scenario.fish() == null) {
+        if (fates.length == 0) {
             return 0;
         }
         double survival = sim.survival(0);
@@ -218,6 +223,11 @@ public final class DrillRun {
 
     public double ammoniumChlorideLeftG() {
         return ammoniumLeftG;
+    }
+
+    /** Share of the ripe media at hand that is left, 0..1. */
+    public double ripeMediaLeft() {
+        return sim.bagLeft();
     }
 
     private int stripsUsed(Pad pad) {
@@ -302,6 +312,9 @@ public final class DrillRun {
         past = past.plus(now().decided(possible, prediction));
         FishMood mood = now().seen().mood();
         sim.act(possible);
+        if (possible.stock() > 0) {
+            arrivals();
+        }
         note(sim.state(), sim.day());
         Decision orders = attended(possible);
         while (true) {
@@ -370,8 +383,20 @@ public final class DrillRun {
         }
     }
 
+    /** Fish have come in: they are counted, and every living fish gets a fate of its own from here on. */
+    private void arrivals() {
+        double[] y = sim.state();
+        double expected = TankReadings.fishAlive(y, sim.draw().parameters().strata());
+        alive = (int) Math.rint(expected);
+        sim.counted(alive);
+        double survival = sim.survival(0);
+        fates = new double[alive];
+        Stream fate = Stream.of(variant, FISH, visit + 1);
+        Arrays.setAll(fates, i -> survival * fate.uniform());
+    }
+
     private boolean asksAt(int number, @Nullable FishMood mood) {
-        if (scenario.fish() != null && alive == 0) {
+        if (fates.length > 0 && alive == 0 && sim.toCome() == 0) {
             // Nothing is left to decide for; the days run out under the last orders.
             return false;
         }
@@ -407,6 +432,13 @@ public final class DrillRun {
         Decision possible = d.withSalt(Math.min(d.saltG(), saltLeftG))
                 .withBicarbonate(Math.min(d.bicarbonateG(), bicarbonateLeftG))
                 .withAmmoniumChloride(Math.min(d.ammoniumChlorideG(), ammoniumLeftG));
+        if (d.air() == Decision.Air.SPARE && !(scenario.shelf().spareAirKlaPerHour() > 0)) {
+            possible = possible.withAir(Decision.Air.ON);
+        }
+        if (d.stock() > 0 && sim.toCome() == 0) {
+            possible = possible.withStock(0);
+        }
+        possible = possible.withRipeMedia(Math.min(d.ripeMedia(), sim.bagLeft()));
         saltLeftG -= possible.saltG();
         bicarbonateLeftG -= possible.bicarbonateG();
         ammoniumLeftG -= possible.ammoniumChlorideG();
@@ -435,7 +467,7 @@ public final class DrillRun {
                 TankReadings.effectiveNitriteMgPerL(y, sim.draw().parameters().chlorideHalfMgPerL()),
                 y[TankLayout.AOB] / sim.draw().parameters().aobCapacityMgPerDay(),
                 y[TankLayout.NOB] / sim.draw().parameters().nobCapacityMgPerDay(),
-                scenario.fishCount() * sim.survival(0)));
+                y[TankLayout.STOCKED] * sim.survival(0)));
     }
 
     /** Both filter groups carry the full ration of the fish here, or planned, and both readings are under 1 mg/L. */
@@ -445,8 +477,8 @@ public final class DrillRun {
             return false;
         }
         TankParameters p = sim.draw().parameters();
-        double count = scenario.fish() != null ? alive : fish.count();
-        double mass = scenario.fish() != null ? TankReadings.massG(y, p.strata()) : fish.massG();
+        double count = scenario.fish() != null ? alive : Math.max(alive, fish.count());
+        double mass = alive > 0 ? TankReadings.massG(y, p.strata()) : fish.massG();
         return count > 0
                 && mass > 0
                 && y[TankLayout.AOB] >= TankReadings.aobForRation(p, count, mass, y[TankLayout.TEMPERATURE])

@@ -1,5 +1,6 @@
 package startwater.drill;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import startwater.quantity.Stream;
 import startwater.strip.FishSigns;
@@ -75,8 +76,8 @@ public final class Observation {
         return ReadingModel.probabilityOfStop(w.pad(), w.stop(), centre, sigma);
     }
 
-    /** What meters and eyes say at a visit. */
-    static Seen see(Scenario s, TankSim sim, long variant, int visit, Actor actor, int found, int alive) {
+    /** What meters and eyes say at a visit. @param since minute of the visit before */
+    static Seen see(Scenario s, TankSim sim, long variant, int visit, Actor actor, int since, int found, int alive) {
         double[] y = sim.state();
         Stream noise =
                 actor.standsIn() ? Stream.of(variant, METER, visit, actor.ordinal()) : Stream.of(variant, METER, visit);
@@ -92,8 +93,27 @@ public final class Observation {
                 rounded(y[TankLayout.UNEATEN_G], 1),
                 rounded(FishSigns.haze(y), 100),
                 FishSigns.brownGills(y, sim.draw().parameters()),
-                sim.controls().air(),
-                sim.controls().pump());
+                sim.controls().air() || sim.controls().spareAirPerHour() > 0,
+                sim.controls().pump(),
+                sim.power(),
+                sim.heater(),
+                10 * (int) Math.rint(10 * sim.flowShare()),
+                (int) sim.toCome(),
+                rounded(sim.toComeMassG(), 10),
+                told(s, since, sim.minute()));
+    }
+
+    /** Weather, power and what people did to the filter or the water is told; what stands or lies there is seen. */
+    private static List<Scenario.Happening.Kind> told(Scenario s, int since, int until) {
+        return s.events().stream()
+                .filter(h -> TankSim.minuteOf(h) > since && TankSim.minuteOf(h) <= until)
+                .map(Scenario.Happening::kind)
+                .filter(k -> switch (k) {
+                    case POWER_OFF, ROOM_TEMPERATURE, SOURCE_TEMPERATURE, DRIED, MEDICATED, SCRUBBED -> true;
+                    case AIR_OFF, PUMP_OFF, HEATER_OFF, SET_POINT, OVERFED -> false;
+                })
+                .distinct()
+                .toList();
     }
 
     private static @Nullable Double metered(double value, int perUnit) {

@@ -63,13 +63,17 @@ public record Species(
      * @param oxygenMgPerL oxygen, mg/L
      * @param chlorineMgPerL total residual chlorine, mg/L
      * @param carbonDioxideMgPerL mg/L
+     * @param warmingCPerDay rise of temperature, °C a day
+     * @param coolingCPerDay fall of temperature, °C a day
      */
     public record Guidance(
             double ammoniaMgPerL,
             double nitriteMgPerL,
             double oxygenMgPerL,
             double chlorineMgPerL,
-            double carbonDioxideMgPerL) {}
+            double carbonDioxideMgPerL,
+            double warmingCPerDay,
+            double coolingCPerDay) {}
 
     /**
      * Oxygen uptake of resting, fasting fish: uptake of a fish of one gram at 25 °C, times mass to minus the exponent,

@@ -98,6 +98,12 @@ final class Plausible {
     void follow(VisitRecord v) {
         if (v.decision() != null && v.actor() != Actor.ORDERS) {
             sim.act(v.decision());
+            if (v.decision().stock() > 0) {
+                // The newcomers' luck is mixed in: deaths count from here.
+                for (int k = 0; k < strata.length; k++) {
+                    hazardSeen[k] = -StrictMath.log(Math.max(1e-300, sim.survival(k)));
+                }
+            }
         } else {
             sim.visited();
         }

@@ -134,6 +134,17 @@ public final class WhyText {
         if (d.air() == Air.OFF) {
             parts.add(words.getString("do.air.off"));
         }
+        if (d.air() == Air.SPARE) {
+            parts.add(words.getString("do.air.spare"));
+        }
+        if (!d.pump()) {
+            parts.add(words.getString("do.pump.off"));
+        }
+        if (!d.heater()) {
+            parts.add(words.getString("do.heater.off"));
+        }
+        share(parts, "do.stock", d.stock());
+        share(parts, "do.media", d.ripeMedia());
         if (d.filter() != FilterCare.LEAVE) {
             parts.add(words.getString("do.filter." + d.filter().name().toLowerCase(Locale.ROOT)));
         }
@@ -148,6 +159,12 @@ public final class WhyText {
         String all = decision(d.withFeed(0));
         String none = words.getString("do.feed.none");
         return all.equals(none) ? words.getString("do.nothing") : all.substring(none.length() + 2);
+    }
+
+    private void share(List<String> parts, String key, double share) {
+        if (share > 0) {
+            parts.add(message(key, number(100 * share)));
+        }
     }
 
     private void grams(List<String> parts, String key, double grams) {

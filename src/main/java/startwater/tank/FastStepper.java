@@ -63,26 +63,27 @@ public final class FastStepper implements Stepper {
     private double gutSlope;
 
     @Override
-    public void advance(double[] y, TankParameters p, Controls c, double days) {
+    public void advanceSmoothly(double[] y, TankParameters p, Controls c, double days) {
         ready(y, p);
         ChlorineReactions.combine(y);
         System.arraycopy(y, 0, now, 0, y.length);
         double left = days;
+        double rest = c.restsAtC(p);
+        double rate = c.temperatureRatePerDay(p);
         while (left > 1e-12) {
-            double span = Math.min(left, longestInterval(now, c));
+            double span = Math.min(left, longestInterval(now, rest));
             double temperature = now[TEMPERATURE];
-            double fall = StrictMath.exp(-p.temperatureRatePerDay() * span);
-            double end = c.setPointC() + (temperature - c.setPointC()) * fall;
+            double end = rest + (temperature - rest) * StrictMath.exp(-rate * span);
             IntervalConstants k = IntervalConstants.of(p, c, now, (temperature + end) / 2, constants);
             constants = k;
             interval(p, c, k, span, end);
             now[TEMPERATURE] = end;
+            double used = Kinetics.ACCLIMATION_PER_DAY;
+            now[ACCLIMATED_C] = Relaxation.end(
+                    now[ACCLIMATED_C], used * (temperature + end) / 2, used * (end - temperature), used, span);
             left -= span;
         }
         System.arraycopy(now, 0, y, 0, y.length);
-        if (!c.pump()) {
-            y[STAGNANT_HOURS] += 24 * days;
-        }
     }
 
     /** Constants of one system do not serve another: the very same record means the same system. */
@@ -99,8 +100,8 @@ public final class FastStepper implements Stepper {
         }
     }
 
-    private static double longestInterval(double[] y, Controls c) {
-        return Math.abs(c.setPointC() - y[TEMPERATURE]) > MOVING_C ? LONGEST_WHEN_WARMING : LONGEST_INTERVAL;
+    private static double longestInterval(double[] y, double restsAtC) {
+        return Math.abs(restsAtC - y[TEMPERATURE]) > MOVING_C ? LONGEST_WHEN_WARMING : LONGEST_INTERVAL;
     }
 
     private void interval(TankParameters p, Controls c, IntervalConstants k, double span, double endC) {
@@ -208,21 +209,36 @@ public final class FastStepper implements Stepper {
             double[] at, double[] to, TankParameters p, Controls c, IntervalConstants k, Kinetics end, double dt) {
         Kinetics start = before;
         double q = c.exchangePerDay();
-        SourceWater in = c.exchangeSource();
+        double inflow = c.inflowPerDay();
+        SourceWater in = c.source();
         double volume = p.volumeL();
         double out = 0;
         double mineralisation = (start.mineralisationLoss + end.mineralisationLoss) / 2;
-        double organic = Relaxation.end(now[ORGANIC_N], 0, mineralisation + q, dt);
+        double trapping = (start.trapping + end.trapping) / 2;
+        double organic = Relaxation.end(now[ORGANIC_N], 0, mineralisation + q + trapping, dt);
         double organicLost = now[ORGANIC_N] - organic;
-        double mineralised = share(organicLost, mineralisation, q);
-        out += organicLost - mineralised;
+        double mineralised = share(organicLost, mineralisation, q + trapping);
+        double trapped = share(organicLost - mineralised, trapping, q);
+        out += organicLost - mineralised - trapped;
+        double heldSlope = 0;
+        if (trapped > 0 || now[HELD_N] > 0) {
+            double heldLoss = (start.heldLoss + end.heldLoss) / 2;
+            double held = Relaxation.end(now[HELD_N], trapped * volume / dt, heldLoss + k.fouling, dt);
+            double heldLost = now[HELD_N] + trapped * volume - held;
+            double heldMineralised = share(heldLost, heldLoss, k.fouling);
+            mineralised += heldMineralised / volume;
+            heldSlope = (end.heldLoss * held - start.heldLoss * now[HELD_N]) / volume;
+            to[HELD_N] = held;
+            to[LOOSE_N] = now[LOOSE_N] + heldLost - heldMineralised;
+        }
         double combined = Relaxation.end(now[COMBINED_CHLORINE], 0, ChlorineReactions.COMBINED_DECAY_PER_DAY + q, dt);
         double combinedLostN = (now[COMBINED_CHLORINE] - combined) * ChlorineReactions.NITROGEN_PER_COMBINED;
         double freed = share(combinedLostN, ChlorineReactions.COMBINED_DECAY_PER_DAY, q);
         out += combinedLostN - freed;
-        double broughtTan = in == null ? 0 : q * in.tanMgPerL() * dt;
+        double broughtTan = in == null ? 0 : inflow * in.tanMgPerL() * dt;
         double gained = excreted + mineralised + freed + broughtTan;
-        double slope = gutSlope + end.mineralisationLoss * organic - start.mineralisationLoss * now[ORGANIC_N];
+        double slope =
+                gutSlope + heldSlope + end.mineralisationLoss * organic - start.mineralisationLoss * now[ORGANIC_N];
         double tan = Relaxation.end(
                 now[TAN],
                 at[TAN],
@@ -237,7 +253,7 @@ public final class FastStepper implements Stepper {
         double tanLost = now[TAN] + gained - tan;
         double oxidised = share(tanLost, (start.ammoniaLoss + end.ammoniaLoss) / 2, q);
         out += tanLost - oxidised;
-        double broughtNitrite = in == null ? 0 : q * in.nitriteMgPerL() * dt;
+        double broughtNitrite = in == null ? 0 : inflow * in.nitriteMgPerL() * dt;
         double nitrite = Relaxation.end(
                 now[NITRITE],
                 at[NITRITE],
@@ -261,9 +277,13 @@ public final class FastStepper implements Stepper {
         double nitriteLost = now[NITRITE] + oxidised + broughtNitrite - nitrite;
         double toNitrate = share(nitriteLost, (start.nitriteLoss + end.nitriteLoss) / 2, q);
         out += nitriteLost - toNitrate;
-        double broughtNitrate = in == null ? 0 : q * in.nitrateMgPerL() * dt;
-        double nitrate = Relaxation.end(now[NITRATE], (toNitrate + broughtNitrate) / dt, q, dt);
-        out += now[NITRATE] + toNitrate + broughtNitrate - nitrate;
+        double broughtNitrate = in == null ? 0 : inflow * in.nitrateMgPerL() * dt;
+        double uptake = (start.nitrateLoss + end.nitrateLoss) / 2;
+        double nitrate = Relaxation.end(now[NITRATE], (toNitrate + broughtNitrate) / dt, q + uptake, dt);
+        double nitrateLost = now[NITRATE] + toNitrate + broughtNitrate - nitrate;
+        double taken = uptake == 0 ? 0 : share(nitrateLost, uptake, q);
+        out += nitrateLost - taken;
+        to[TAKEN_UP] = now[TAKEN_UP] + taken * volume;
         to[BROUGHT_IN] = now[BROUGHT_IN] + (broughtTan + broughtNitrite + broughtNitrate) * volume;
         if (q > 0) {
             to[EXCHANGED_OUT] = now[EXCHANGED_OUT] + out * volume;
@@ -274,19 +294,22 @@ public final class FastStepper implements Stepper {
         to[TAN] = tan;
         to[NITRITE] = nitrite;
         to[NITRATE] = nitrate;
-        double alkalinity = now[ALKALINITY] + (excreted + mineralised - 2 * oxidised) / Molar.N;
-        to[ALKALINITY] = in == null ? alkalinity : Relaxation.end(alkalinity, q * in.alkalinityMeqPerL(), q, dt);
+        double alkalinity = now[ALKALINITY] + (excreted + mineralised + taken - 2 * oxidised) / Molar.N;
+        to[ALKALINITY] = in == null ? alkalinity : Relaxation.end(alkalinity, inflow * in.alkalinityMeqPerL(), q, dt);
         if (in != null) {
-            to[CHLORIDE] = Relaxation.end(now[CHLORIDE], q * in.chlorideMgPerL(), q, dt);
+            to[CHLORIDE] = Relaxation.end(now[CHLORIDE], inflow * in.chlorideMgPerL(), q, dt);
+        }
+        if (now[MEDICATION] > 0) {
+            to[MEDICATION] = Relaxation.end(now[MEDICATION], 0, WaterJumps.DRUG_DECAY_PER_DAY + q, dt);
         }
         double gas0 = k.kLaCo2PerDay * start.co2PerDic;
         double gas1 = k.kLaCo2PerDay * end.co2PerDic;
-        double brought = in == null ? 0 : q * in.dicMmolPerL();
+        double brought = in == null ? 0 : inflow * in.dicMmolPerL();
         double made0 = start.carbonMade + k.kLaCo2PerDay * start.co2PerAlkalinity * now[ALKALINITY];
         double made1 = end.carbonMade + k.kLaCo2PerDay * end.co2PerAlkalinity * to[ALKALINITY];
         to[DIC] =
                 Relaxation.end(now[DIC], at[DIC], (made0 + made1) / 2 + brought, made1 - made0, gas0 + q, gas1 + q, dt);
-        double broughtOxygen = in == null ? 0 : q * in.oxygenMgPerL();
+        double broughtOxygen = in == null ? 0 : inflow * in.oxygenMgPerL();
         double loss = k.kLaPerDay + q;
         double gas = k.kLaPerDay * k.oxygenSaturation + broughtOxygen;
         double oxygen = Relaxation.end(

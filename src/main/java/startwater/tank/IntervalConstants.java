@@ -39,6 +39,17 @@ final class IntervalConstants {
     final double decay;
     final double mineralisation;
     final double flow;
+    /** At full flow: solids caught from the water, and mineralised in the bed, 1/d. */
+    final double trapping;
+
+    final double heldMineralisation;
+    /** Load of the bed per mg of nitrogen it holds: at a load of 1 the flow is halved. */
+    final double loadPerHeld;
+    /** What a fouling bed loses and lets go, 1/d. */
+    final double fouling;
+    /** Nitrate that plants take at most, mg N/L/d. */
+    final double plantUptake;
+
     final double aobCapacity;
     final double nobCapacity;
     final double nitrousAcid;
@@ -59,7 +70,12 @@ final class IntervalConstants {
     private final Controls controls;
 
     private IntervalConstants(
-            TankParameters p, Controls controls, double temperatureC, double ionicStrength, double massG) {
+            TankParameters p,
+            Controls controls,
+            double temperatureC,
+            double ionicStrength,
+            double massG,
+            boolean fouling) {
         this.temperatureC = temperatureC;
         this.ionicStrength = ionicStrength;
         this.massG = massG;
@@ -68,7 +84,7 @@ final class IntervalConstants {
         // A mol of salt weighs about as much as sodium chloride.
         oxygenSaturation = OxygenSaturation.mgPerL(temperatureC, p.altitudeM(), ionicStrength * 58.44);
         double gasTheta = Powers.theta(LN_GAS_TRANSFER_THETA, temperatureC - 20);
-        double device = controls.air() ? p.kLaDevicePerHour() : 0;
+        double device = (controls.air() ? p.kLaDevicePerHour() : 0) + controls.spareAirPerHour();
         kLaPerDay = 24 * gasTheta * (device + p.kLaSurfacePerHour());
         kLaCo2PerDay = 24 * gasTheta * (device * p.carbonDioxideRatio() + p.kLaSurfacePerHour());
         co2InBalance = carbonate.co2InBalanceWith(p.carbonDioxideAtm());
@@ -80,6 +96,12 @@ final class IntervalConstants {
         mineralisation = Nitrification.MINERALISATION_PER_DAY
                 * Powers.theta(Nitrification.LN_THETA_MINERALISATION, temperatureC - 20);
         flow = controls.pump() ? 1 : FLOW_WITHOUT_PUMP;
+        trapping = p.media().trappingPerDay();
+        heldMineralisation =
+                FilterBed.HELD_MINERALISATION_PER_DAY / Nitrification.MINERALISATION_PER_DAY * mineralisation;
+        loadPerHeld = p.media().load(1 / p.mediaAreaM2());
+        this.fouling = fouling ? FilterBed.FOULING_PER_DAY : 0;
+        plantUptake = p.plantUptakeMgPerDay() / p.volumeL();
         aobCapacity = p.aobCapacityMgPerDay();
         nobCapacity = p.nobCapacityMgPerDay();
         nitrousAcid = Nitrification.nitrousAcidConstant(temperatureC);
@@ -111,14 +133,16 @@ final class IntervalConstants {
         double ionic = IONIC_STRENGTH_GRID * Math.rint(ionicStrength(y) / IONIC_STRENGTH_GRID);
         double mass = rounded(TankReadings.massG(y, p.strata()));
         double temperature = TEMPERATURE_GRID_C * Math.rint(temperatureC / TEMPERATURE_GRID_C);
+        boolean fouling = FilterBed.fouling(y, controls);
         if (last != null
                 && last.controls.equals(controls)
                 && last.temperatureC == temperature
                 && last.ionicStrength == ionic
-                && last.massG == mass) {
+                && last.massG == mass
+                && last.fouling > 0 == fouling) {
             return last;
         }
-        return new IntervalConstants(p, controls, temperature, ionic, mass);
+        return new IntervalConstants(p, controls, temperature, ionic, mass, fouling);
     }
 
     private static double ionicStrength(double[] y) {
@@ -135,6 +159,11 @@ final class IntervalConstants {
     /** Constants at exactly this state. */
     static IntervalConstants exact(TankParameters p, Controls controls, double[] y) {
         return new IntervalConstants(
-                p, controls, y[TankLayout.TEMPERATURE], ionicStrength(y), TankReadings.massG(y, p.strata()));
+                p,
+                controls,
+                y[TankLayout.TEMPERATURE],
+                ionicStrength(y),
+                TankReadings.massG(y, p.strata()),
+                FilterBed.fouling(y, controls));
     }
 }

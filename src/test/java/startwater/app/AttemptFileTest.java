@@ -35,7 +35,13 @@ class AttemptFileTest {
                 Decision.LEAVE_ALONE.withFeed(0.5).withChange(0.2).withSalt(300),
                 new Prediction(Pad.NITRITE, 5, Prediction.Sureness.SURE));
         run.dip(1);
-        run.decide(Decision.LEAVE_ALONE.withFeed(0), null);
+        run.decide(
+                Decision.LEAVE_ALONE
+                        .withFeed(0)
+                        .withFilter(Decision.FilterCare.RINSE)
+                        .withPump(false)
+                        .withHeater(false),
+                null);
         write(run, Pad.NITRITE, 10);
         return run;
     }

@@ -39,7 +39,8 @@ class AuthorsGuideTest {
                 ScenarioShape.KEEPER,
                 ScenarioShape.AWAY,
                 ScenarioShape.SHELF,
-                ScenarioShape.EVENT)) {
+                ScenarioShape.EVENT,
+                ScenarioShape.NURSERY)) {
             for (GroupShape.Field field : shape.fields()) {
                 assertThat(guide).contains("- `" + field.key() + "` " + field.says());
                 if (field.shape() instanceof NumberShape number) {

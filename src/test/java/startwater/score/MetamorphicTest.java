@@ -272,7 +272,7 @@ class MetamorphicTest {
 
     private static VisitRecord seenAs(VisitRecord here, VisitRecord there) {
         VisitRecord v =
-                new VisitRecord(here.visit(), here.minute(), there.asked(), there.seen(), List.of(), null, null);
+                new VisitRecord(here.visit(), here.minute(), there.actor(), there.seen(), List.of(), null, null);
         for (Written w : there.written()) {
             v = v.with(w);
         }

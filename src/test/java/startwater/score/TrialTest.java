@@ -142,7 +142,7 @@ class TrialTest {
         VisitRecord last = visits.get(at);
         visits.set(
                 at,
-                new VisitRecord(last.visit(), last.minute(), last.asked(), last.seen(), last.written(), null, null));
+                new VisitRecord(last.visit(), last.minute(), last.actor(), last.seen(), last.written(), null, null));
         return visits;
     }
 

@@ -117,7 +117,7 @@ class StepperProofTest {
         TestTank tank = fedAndCold(gut);
         double start = tank.tan();
         SourceWater in = SourceWater.read(16, 7.6, 120, source, 1, 200, 0, 0);
-        Controls exchanged = new Controls(true, true, 16, q, in);
+        Controls exchanged = Controls.running(16).withInflow(q, 0, in);
         double days = 0.5;
         proved.stepper.advance(tank.y, tank.parameters, exchanged, days);
         double a = GUT - q;

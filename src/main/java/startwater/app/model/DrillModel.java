@@ -56,8 +56,13 @@ public final class DrillModel {
     private final DoubleProperty ammonium = new SimpleDoubleProperty(0);
     private final BooleanProperty air = new SimpleBooleanProperty(true);
     private final BooleanProperty neutralise = new SimpleBooleanProperty(true);
+    private final BooleanProperty spareAir = new SimpleBooleanProperty(false);
+    private final BooleanProperty pump = new SimpleBooleanProperty(true);
+    private final BooleanProperty heater = new SimpleBooleanProperty(true);
     private final ObjectProperty<Decision.FilterCare> filter = new SimpleObjectProperty<>(Decision.FilterCare.LEAVE);
     private final ObjectProperty<Decision.FollowUp> followUp = new SimpleObjectProperty<>(Decision.FollowUp.NONE);
+    private final DoubleProperty stock = new SimpleDoubleProperty(0);
+    private final DoubleProperty ripeMedia = new SimpleDoubleProperty(0);
     private final ObjectProperty<@Nullable WorkingMark> working = new SimpleObjectProperty<>();
     private final @Nullable String note;
     private int practised;
@@ -97,8 +102,13 @@ public final class DrillModel {
         buffer.set(0);
         ammonium.set(0);
         neutralise.set(true);
+        spareAir.set(false);
+        pump.set(true);
+        heater.set(true);
         filter.set(Decision.FilterCare.LEAVE);
         followUp.set(Decision.FollowUp.NONE);
+        stock.set(0);
+        ripeMedia.set(0);
         working.set(null);
         foreseen.set(-1);
         changes.set(changes.get() + 1);
@@ -161,12 +171,35 @@ public final class DrillModel {
         return neutralise;
     }
 
+    /** Whether the spare air runs beside. */
+    public BooleanProperty spareAirProperty() {
+        return spareAir;
+    }
+
+    public BooleanProperty pumpProperty() {
+        return pump;
+    }
+
+    public BooleanProperty heaterProperty() {
+        return heater;
+    }
+
     public ObjectProperty<Decision.FilterCare> filterProperty() {
         return filter;
     }
 
     public ObjectProperty<Decision.FollowUp> followUpProperty() {
         return followUp;
+    }
+
+    /** Share of the planned fish put in now. */
+    public DoubleProperty stockProperty() {
+        return stock;
+    }
+
+    /** Share of the ripe media at hand put in now. */
+    public DoubleProperty ripeMediaProperty() {
+        return ripeMedia;
     }
 
     /** The last sum worked at the open visit. */
@@ -287,9 +320,13 @@ public final class DrillModel {
                 .withBicarbonate(buffer.get())
                 .withAmmoniumChloride(ammonium.get())
                 .withNeutralise(neutralise.get())
-                .withAir(air.get() ? Decision.Air.ON : Decision.Air.OFF)
+                .withAir(spareAir.get() ? Decision.Air.SPARE : air.get() ? Decision.Air.ON : Decision.Air.OFF)
+                .withPump(pump.get())
+                .withHeater(heater.get())
                 .withFilter(filter.get())
-                .withFollowUp(followUp.get());
+                .withFollowUp(followUp.get())
+                .withStock(stock.get())
+                .withRipeMedia(ripeMedia.get());
     }
 
     private @Nullable Prediction prediction() {

@@ -2,12 +2,15 @@ package startwater.app.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.DoubleProperty;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import startwater.app.model.DrillModel;
+import startwater.drill.Decision;
 import startwater.drill.Decision.FilterCare;
 import startwater.drill.Decision.FollowUp;
 import startwater.drill.Prediction;
@@ -53,15 +56,15 @@ final class DecisionPane extends VBox {
     private FlowPane amounts() {
         Scenario s = facts.scenario();
         FlowPane fields = new FlowPane(18, 8);
-        if (facts.fishIn()) {
+        VisitFacts fed = facts.with(Decision.LEAVE_ALONE.withStock(1));
+        if (fed.fishIn()) {
             Ui.Choice<Double> feed = new Ui.Choice<>(
                     texts.text("win.feed"),
                     List.of(0.0, 0.5, 1.0),
                     v -> texts.text(v == 0 ? "win.none" : v == 0.5 ? "win.half" : "win.full"),
                     v -> set(() -> model.feedProperty().set(v)));
             feed.select(nearestFeed());
-            fields.getChildren()
-                    .add(field("win.feed", feed, texts.text("win.feedMeans", words.grams(facts.rationG()))));
+            fields.getChildren().add(field("win.feed", feed, texts.text("win.feedMeans", words.grams(fed.rationG()))));
         }
         fields.getChildren()
                 .add(field(
@@ -88,14 +91,62 @@ final class DecisionPane extends VBox {
                 v -> set(() -> model.airProperty().set(v)));
         air.select(model.airProperty().get());
         fields.getChildren().add(field("win.air", air, ""));
+        devices(fields);
+        arrivals(fields);
         return fields;
+    }
+
+    /** Spare air and what stands: offered where there is something to choose. */
+    private void devices(Pane fields) {
+        if (facts.spareAir()) {
+            flag(fields, "win.spareAir", model.spareAirProperty());
+        }
+        if (facts.seen().power() && !facts.seen().pump()) {
+            flag(fields, "win.pump", model.pumpProperty());
+        }
+        if (facts.seen().power() && !facts.seen().heater()) {
+            flag(fields, "win.heater", model.heaterProperty());
+        }
+    }
+
+    private void flag(Pane fields, String key, BooleanProperty value) {
+        Ui.Choice<Boolean> choice = new Ui.Choice<>(
+                texts.text(key),
+                List.of(true, false),
+                v -> texts.text(v ? "win.on" : "win.off"),
+                v -> set(() -> value.set(v)));
+        choice.select(value.get());
+        fields.getChildren().add(field(key, choice, ""));
+    }
+
+    /** Fish and ripe media that can go in now: none, half or all of what is left. */
+    private void arrivals(Pane fields) {
+        Scenario.Fish planned = facts.scenario().plannedFish();
+        if (planned != null && facts.toCome() > 0) {
+            part(fields, "win.stock", Math.min(1, (double) facts.toCome() / planned.count()), model.stockProperty());
+        }
+        if (facts.ripeMediaLeft() > 0) {
+            part(fields, "win.media", facts.ripeMediaLeft(), model.ripeMediaProperty());
+        }
+    }
+
+    private void part(Pane fields, String key, double all, DoubleProperty value) {
+        Ui.Choice<Double> choice = new Ui.Choice<>(
+                texts.text(key),
+                List.of(0.0, 0.5, 1.0),
+                v -> texts.text(v == 0 ? "win.part.none" : v == 0.5 ? "win.part.half" : "win.part.all"),
+                v -> set(() -> value.set(v * all)));
+        choice.select(value.get() == 0 ? 0.0 : value.get() < all ? 0.5 : 1.0);
+        fields.getChildren().add(field(key, choice, ""));
     }
 
     /** What is ordered beside amounts, in one line. */
     private FlowPane orders() {
         Ui.Choice<FilterCare> filter = new Ui.Choice<>(
                 texts.text("win.filter"),
-                List.of(FilterCare.values()),
+                facts.seen().pump()
+                        ? List.of(FilterCare.LEAVE, FilterCare.RINSE, FilterCare.SCRUB)
+                        : List.of(FilterCare.values()),
                 v -> texts.text("win.filter." + ScreenKeys.of(v)),
                 v -> set(() -> model.filterProperty().set(v)));
         filter.select(model.filterProperty().get());
