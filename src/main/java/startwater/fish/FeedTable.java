@@ -1,6 +1,7 @@
 package startwater.fish;
 
 import java.util.Arrays;
+import startwater.quantity.Powers;
 
 /** Table ration by body mass at the best temperature; between the rows the percentage is linear in the log of mass. */
 public final class FeedTable {
@@ -27,7 +28,7 @@ public final class FeedTable {
 
     /** Share of body mass a day at the best temperature; held at the ends of the table. @param massG g */
     public double fractionAtBest(double massG) {
-        double x = StrictMath.log(massG);
+        double x = Powers.quickLn(massG);
         int last = logMassG.length - 1;
         if (x <= logMassG[0]) {
             return fraction[0];

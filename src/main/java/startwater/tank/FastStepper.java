@@ -5,6 +5,7 @@ import static startwater.tank.TankLayout.*;
 import org.jspecify.annotations.Nullable;
 import startwater.fish.Species;
 import startwater.quantity.Molar;
+import startwater.quantity.Powers;
 import startwater.water.CarbonateSystem;
 
 /**
@@ -16,37 +17,41 @@ import startwater.water.CarbonateSystem;
  */
 public final class FastStepper implements Stepper {
     private static final double MINUTE = 1.0 / 1440;
-    private static final double FIRST_STEP = 40 * MINUTE;
-    private static final double LONGEST_STEP = 180 * MINUTE;
+    private static final double FIRST_STEP = 240 * MINUTE;
+    /** How much unrest of carbon and oxygen shortens the first step. */
+    private static final double UNREST = 40;
+
+    private static final double LEAST_FIRST_STEP = 5 * MINUTE;
+    private static final double LONGEST_STEP = 200 * MINUTE;
     private static final double SHORTEST_STEP = MINUTE / 4;
     /** Below this oxygen, mg/L, minutes matter. */
     private static final double SCARCE_OXYGEN = 2.5;
 
     private static final double STEP_WHEN_SCARCE = 2 * MINUTE;
     /** How much longer or shorter the next step may be, and what is held back. */
-    private static final double MOST_GROWTH = 3;
+    private static final double MOST_GROWTH = 4;
 
     private static final double LEAST_GROWTH = 0.2;
     private static final double SAFETY = 0.9;
     /** Corrections, in tolerances, beyond which a step is tried again, and beyond which rates are taken anew at its end. */
-    private static final double REJECTED = 2.5;
+    private static final double REJECTED = 3;
 
-    private static final double RENEWED = 0.5;
+    private static final double RENEWED = 2;
     /** What a correction may move of each quantity above its floor, and of the hazard. */
-    private static final double NITROGEN_TOLERANCE = 0.0004;
+    private static final double NITROGEN_TOLERANCE = 0.005;
 
-    private static final double OXYGEN_TOLERANCE = 0.005;
-    private static final double OXYGEN_TOLERANCE_WHEN_FALLING = 0.0003;
-    private static final double CARBON_TOLERANCE = 0.02;
-    private static final double H_TOLERANCE = 0.04;
-    private static final double HAZARD_TOLERANCE = 5e-6;
+    private static final double OXYGEN_TOLERANCE = 0.03;
+    private static final double OXYGEN_TOLERANCE_WHEN_FALLING = 0.002;
+    private static final double CARBON_TOLERANCE = 0.1;
+    private static final double H_TOLERANCE = 0.2;
+    private static final double HAZARD_TOLERANCE = 2e-4;
     private static final double NITROGEN_FLOOR = 0.1;
     private static final double OXYGEN_FLOOR = 1;
     private static final double CARBON_FLOOR = 0.2;
 
-    private static final double LONGEST_INTERVAL = 0.125;
-    private static final double LONGEST_WHEN_WARMING = 0.0625;
-    private static final double MOVING_C = 0.5;
+    private static final double LONGEST_INTERVAL = 0.34;
+    private static final double LONGEST_WHEN_WARMING = 0.17;
+    private static final double MOVING_C = 0.25;
     /** Beyond this share of h the first warm step towards it is followed by a second. */
     private static final double FAR_IN_H = 0.05;
 
@@ -57,23 +62,32 @@ public final class FastStepper implements Stepper {
     private double[] guess = now;
     private double[] next = now;
     private @Nullable IntervalConstants constants;
-    private @Nullable TankParameters lastParameters;
+    private @Nullable SystemTerms system;
     // What the gut passes on over a step, mg N.
     private double excreted;
+    private double afterC;
     private double gutSlope;
+    private double excretionBend;
+    // What the last pass over the water made nitrate of and what left with the exchange, mg N/L.
+    private double toNitrate;
+    private double carriedOut;
 
     @Override
     public void advance(double[] y, TankParameters p, Controls c, double days) {
-        ready(y, p);
+        SystemTerms terms = ready(y, p);
         ChlorineReactions.combine(y);
         System.arraycopy(y, 0, now, 0, y.length);
         double left = days;
         while (left > 1e-12) {
             double span = Math.min(left, longestInterval(now, c));
             double temperature = now[TEMPERATURE];
-            double fall = StrictMath.exp(-p.temperatureRatePerDay() * span);
-            double end = c.setPointC() + (temperature - c.setPointC()) * fall;
-            IntervalConstants k = IntervalConstants.of(p, c, now, (temperature + end) / 2, constants);
+            double x = p.temperatureRatePerDay() * span;
+            double fall = Powers.quickExp(-x);
+            double away = temperature - c.setPointC();
+            double end = c.setPointC() + away * fall;
+            double mean = x > 0 ? c.setPointC() + away * (1 - fall) / x : temperature;
+            IntervalConstants k = IntervalConstants.of(terms, c, now, mean, constants);
+
             constants = k;
             interval(p, c, k, span, end);
             now[TEMPERATURE] = end;
@@ -85,11 +99,12 @@ public final class FastStepper implements Stepper {
         }
     }
 
-    /** Constants of one system do not serve another: the very same record means the same system. */
-    @SuppressWarnings("ReferenceEquality")
-    private void ready(double[] y, TankParameters p) {
-        if (lastParameters != p) {
-            lastParameters = p;
+    /** Constants of one system do not serve another. */
+    private SystemTerms ready(double[] y, TankParameters p) {
+        SystemTerms terms = system;
+        if (terms == null || !terms.serve(p)) {
+            terms = SystemTerms.of(p);
+            system = terms;
             constants = null;
         }
         if (now.length != y.length) {
@@ -97,6 +112,7 @@ public final class FastStepper implements Stepper {
             guess = new double[y.length];
             next = new double[y.length];
         }
+        return terms;
     }
 
     private static double longestInterval(double[] y, Controls c) {
@@ -107,27 +123,38 @@ public final class FastStepper implements Stepper {
         double startC = now[TEMPERATURE];
         Species species = p.species();
         if (species != null) {
-            casualties.prepare(p, species, k.ammoniaScale);
+            casualties.prepare(now, p, species, k.ammoniaScale);
         }
-        before.rates(now, p, k, now[H_ION]);
+        rates(before, now, p, k);
         double done = 0;
-        double longest = FIRST_STEP;
+        double longest = Math.max(LEAST_FIRST_STEP, FIRST_STEP / (1 + UNREST * unrest(k)));
         while (span - done > 1e-12) {
             if (now[OXYGEN] < SCARCE_OXYGEN && now[STOCKED] > 0) {
                 longest = Math.min(longest, STEP_WHEN_SCARCE);
             }
             double remaining = span - done;
-            double dt = remaining / Math.ceil(remaining / longest - 1e-9);
+            double dt = remaining <= longest ? remaining : remaining / Math.ceil(remaining / longest - 1e-9);
+            afterC = startC + (endC - startC) * ((done + dt) / span);
             double error = step(p, c, k, dt);
             double growth = SAFETY / StrictMath.sqrt(Math.max(error, 1e-6));
             longest = Math.min(LONGEST_STEP, dt * Math.min(MOST_GROWTH, Math.max(LEAST_GROWTH, growth)));
             longest = Math.max(SHORTEST_STEP, longest);
             if (!(error > REJECTED && dt > SHORTEST_STEP)) {
                 done += dt;
-                next[TEMPERATURE] = startC + (endC - startC) * (done / span);
                 accept(p, k, error);
             }
         }
+    }
+
+    /** How far carbon and oxygen lie from where the air draws them, as shares. */
+    private double unrest(IntervalConstants k) {
+        double kLa = k.kLaCo2PerDay;
+        double drawn = before.carbonMade + kLa * before.co2PerAlkalinity * now[ALKALINITY];
+        double loss = kLa * before.co2PerDic;
+        double carbon = Math.abs(drawn / loss - now[DIC]) / now[DIC];
+        double oxygen = Math.abs(k.kLaPerDay * (k.oxygenSaturation - now[OXYGEN]) - before.oxygenLoss * now[OXYGEN])
+                / (k.kLaPerDay * (1 + now[OXYGEN]));
+        return carbon + oxygen;
     }
 
     /** Takes the step; its last rates serve the next one, unless the correction has moved too far from them. */
@@ -136,7 +163,7 @@ public final class FastStepper implements Stepper {
         now = next;
         next = old;
         if (error > RENEWED) {
-            before.rates(now, p, k, now[H_ION]);
+            rates(before, now, p, k);
         } else {
             Kinetics start = before;
             before = after;
@@ -148,22 +175,30 @@ public final class FastStepper implements Stepper {
     private double step(TankParameters p, Controls c, IntervalConstants k, double dt) {
         System.arraycopy(now, 0, guess, 0, now.length);
         System.arraycopy(now, 0, next, 0, now.length);
+        guess[TEMPERATURE] = afterC;
+        next[TEMPERATURE] = afterC;
         boolean stocked = now[STOCKED] > 0;
-        double gutLeft = StrictMath.exp(-Kinetics.GUT_RATE_PER_DAY * dt);
+        double gutLeft = Powers.quickExp(-Kinetics.GUT_RATE_PER_DAY * dt);
         fish(guess, p, before, gutLeft, stocked ? casualties.guess(now, guess, before.exposure, dt) : 1, dt);
         water(now, guess, p, c, k, before, dt);
         double h = settled(k.carbonate, guess, now[H_ION]);
         guess[H_ION] = h;
-        after.rates(guess, p, k, h);
+        rates(after, guess, p, k);
         double living = stocked ? casualties.step(now, next, before.exposure, after.exposure, dt) : 1;
         fish(next, p, after, gutLeft, living, dt);
         water(guess, next, p, c, k, after, dt);
+        rest(p, c, dt);
         next[H_ION] = k.carbonate.newtonStep(next[ALKALINITY], next[DIC], next[TAN], h);
         next[STRESS] += dt * (before.stress + after.stress) / 2;
         next[DELAY] += dt * (before.delay + after.delay) / 2;
-        next[VOLUMES] += c.exchangePerDay() * dt;
-        double doubt = stocked ? casualties.doubt(guess, before.exposure, after.exposure, dt) : 0;
+        double doubt = stocked ? casualties.doubt(next, before.exposure, after.exposure, dt) : 0;
         return Math.max(doubt / HAZARD_TOLERANCE, correction(c.air()));
+    }
+
+    private static void rates(Kinetics to, double[] y, TankParameters p, IntervalConstants k) {
+        to.rates(y, p, k, y[H_ION]);
+        Species species = p.species();
+        to.stress = species != null && y[STOCKED] > 0 ? to.quickStress(species, y[OXYGEN]) : 0;
     }
 
     private static double settled(CarbonateSystem carbonate, double[] y, double warm) {
@@ -200,85 +235,107 @@ public final class FastStepper implements Stepper {
         to[GUT_2] = gut2;
         to[FISH_N] = body - fasting;
         excreted = (lost2 * passing + fasting) / p.volumeL();
-        gutSlope = g * (gut2 - now[GUT_2]) / p.volumeL() + end.fastingExcretion - before.fastingExcretion;
+        double perVolume = 1 / p.volumeL();
+        gutSlope = g * (gut2 - now[GUT_2]) * perVolume + end.fastingExcretion - before.fastingExcretion;
+        excretionBend = (6 * lost2 * passing / dt - 3 * g * (gut2 + now[GUT_2])) * perVolume;
     }
 
-    /** Organic -> ammonia -> nitrite -> nitrate, then carbon, oxygen and filter. {@code at} is the state of {@code end}. */
+    /**
+     * Organic -> ammonia -> nitrite, then carbon, oxygen and filter: all that the rates read. {@code at} is the state of
+     * {@code end}.
+     */
     private void water(
             double[] at, double[] to, TankParameters p, Controls c, IntervalConstants k, Kinetics end, double dt) {
         Kinetics start = before;
         double q = c.exchangePerDay();
         SourceWater in = c.exchangeSource();
-        double volume = p.volumeL();
         double out = 0;
         double mineralisation = (start.mineralisationLoss + end.mineralisationLoss) / 2;
         double organic = Relaxation.end(now[ORGANIC_N], 0, mineralisation + q, dt);
         double organicLost = now[ORGANIC_N] - organic;
         double mineralised = share(organicLost, mineralisation, q);
         out += organicLost - mineralised;
-        double combined = Relaxation.end(now[COMBINED_CHLORINE], 0, ChlorineReactions.COMBINED_DECAY_PER_DAY + q, dt);
-        double combinedLostN = (now[COMBINED_CHLORINE] - combined) * ChlorineReactions.NITROGEN_PER_COMBINED;
-        double freed = share(combinedLostN, ChlorineReactions.COMBINED_DECAY_PER_DAY, q);
-        out += combinedLostN - freed;
-        double broughtTan = in == null ? 0 : q * in.tanMgPerL() * dt;
-        double gained = excreted + mineralised + freed + broughtTan;
+        double gained = excreted + mineralised;
+        if (now[COMBINED_CHLORINE] > 0) {
+            double combined =
+                    Relaxation.end(now[COMBINED_CHLORINE], 0, ChlorineReactions.COMBINED_DECAY_PER_DAY + q, dt);
+            double combinedLostN = (now[COMBINED_CHLORINE] - combined) * ChlorineReactions.NITROGEN_PER_COMBINED;
+            double freed = share(combinedLostN, ChlorineReactions.COMBINED_DECAY_PER_DAY, q);
+            out += combinedLostN - freed;
+            gained += freed;
+            to[COMBINED_CHLORINE] = combined;
+        }
+        double broughtNitrite = 0;
+        if (in != null) {
+            gained += q * in.tanMgPerL() * dt;
+            broughtNitrite = q * in.nitriteMgPerL() * dt;
+        }
+        double perDay = 1 / dt;
+        double tanNow = now[TAN];
         double slope = gutSlope + end.mineralisationLoss * organic - start.mineralisationLoss * now[ORGANIC_N];
         double tan = Relaxation.end(
-                now[TAN],
+                tanNow,
                 at[TAN],
-                gained / dt - (start.ammoniaBend + end.ammoniaBend) / 2,
+                gained * perDay - (start.ammoniaBend + end.ammoniaBend) / 2,
                 slope + start.ammoniaBend - end.ammoniaBend,
+                excretionBend,
                 start.ammoniaSlope + q,
                 end.ammoniaSlope + q,
                 dt);
         if (tan < 0) {
-            tan = Relaxation.end(now[TAN], gained / dt, Math.max(start.ammoniaLoss, end.ammoniaLoss) + q, dt);
+            tan = Relaxation.end(tanNow, gained * perDay, Math.max(start.ammoniaLoss, end.ammoniaLoss) + q, dt);
         }
-        double tanLost = now[TAN] + gained - tan;
+        double tanLost = tanNow + gained - tan;
         double oxidised = share(tanLost, (start.ammoniaLoss + end.ammoniaLoss) / 2, q);
         out += tanLost - oxidised;
-        double broughtNitrite = in == null ? 0 : q * in.nitriteMgPerL() * dt;
+        double nitriteNow = now[NITRITE];
+        double oxidation0 = start.ammoniaSlope * tanNow + start.ammoniaBend;
+        double oxidation1 = end.ammoniaSlope * tan + end.ammoniaBend;
+        double oxidationBend = 6 * oxidised * perDay - 3 * (oxidation0 + oxidation1);
+        double nitriteGained = oxidised + broughtNitrite;
         double nitrite = Relaxation.end(
-                now[NITRITE],
+                nitriteNow,
                 at[NITRITE],
-                (oxidised + broughtNitrite) / dt - (start.nitriteBend + end.nitriteBend) / 2,
-                end.ammoniaSlope * tan
-                        + end.ammoniaBend
-                        - start.ammoniaSlope * now[TAN]
-                        - start.ammoniaBend
-                        + start.nitriteBend
-                        - end.nitriteBend,
+                nitriteGained * perDay - (start.nitriteBend + end.nitriteBend) / 2,
+                oxidation1 - oxidation0 + start.nitriteBend - end.nitriteBend,
+                oxidationBend,
                 start.nitriteSlope + q,
                 end.nitriteSlope + q,
                 dt);
         if (nitrite < 0) {
             nitrite = Relaxation.end(
-                    now[NITRITE],
-                    (oxidised + broughtNitrite) / dt,
-                    Math.max(start.nitriteLoss, end.nitriteLoss) + q,
-                    dt);
+                    nitriteNow, nitriteGained * perDay, Math.max(start.nitriteLoss, end.nitriteLoss) + q, dt);
         }
-        double nitriteLost = now[NITRITE] + oxidised + broughtNitrite - nitrite;
-        double toNitrate = share(nitriteLost, (start.nitriteLoss + end.nitriteLoss) / 2, q);
-        out += nitriteLost - toNitrate;
-        double broughtNitrate = in == null ? 0 : q * in.nitrateMgPerL() * dt;
-        double nitrate = Relaxation.end(now[NITRATE], (toNitrate + broughtNitrate) / dt, q, dt);
-        out += now[NITRATE] + toNitrate + broughtNitrate - nitrate;
-        to[BROUGHT_IN] = now[BROUGHT_IN] + (broughtTan + broughtNitrite + broughtNitrate) * volume;
-        if (q > 0) {
-            to[EXCHANGED_OUT] = now[EXCHANGED_OUT] + out * volume;
-        }
+        double nitriteLost = nitriteNow + nitriteGained - nitrite;
+        toNitrate = share(nitriteLost, (start.nitriteLoss + end.nitriteLoss) / 2, q);
+        carriedOut = out + nitriteLost - toNitrate;
         to[ORGANIC_N] = organic;
-        to[COMBINED_CHLORINE] = combined;
-        to[FREE_CHLORINE] = Relaxation.end(now[FREE_CHLORINE], 0, ChlorineReactions.FREE_DECAY_PER_DAY + q, dt);
         to[TAN] = tan;
         to[NITRITE] = nitrite;
-        to[NITRATE] = nitrate;
         double alkalinity = now[ALKALINITY] + (excreted + mineralised - 2 * oxidised) / Molar.N;
         to[ALKALINITY] = in == null ? alkalinity : Relaxation.end(alkalinity, q * in.alkalinityMeqPerL(), q, dt);
-        if (in != null) {
-            to[CHLORIDE] = Relaxation.end(now[CHLORIDE], q * in.chlorideMgPerL(), q, dt);
-        }
+        gases(at, to, c, k, end, dt);
+        double volume = p.volumeL();
+        to[AOB] = grown(now[AOB], at[AOB], k.growthAob * oxidised * volume, k.aobCapacity, k.decay * dt);
+        to[NOB] = grown(now[NOB], at[NOB], k.growthNob * toNitrate * volume, k.nobCapacity, k.decay * dt);
+    }
+
+    /**
+     * Bacteria after a step in which they lived on what they have oxidised: the amount follows meals and dilution within
+     * the step, where rates at its ends would not.
+     *
+     * @param fed growth by what was oxidised, mg N/d, were there no limit
+     */
+    private static double grown(double bacteria, double guess, double fed, double capacity, double decay) {
+        double mean = (bacteria + guess) / 2;
+        return mean > 0 ? bacteria * Relaxation.growth(fed / mean * (1 - mean / capacity) - decay) : 0;
+    }
+
+    /** Carbon and oxygen, which the air holds tightly. */
+    private void gases(double[] at, double[] to, Controls c, IntervalConstants k, Kinetics end, double dt) {
+        Kinetics start = before;
+        double q = c.exchangePerDay();
+        SourceWater in = c.exchangeSource();
         double gas0 = k.kLaCo2PerDay * start.co2PerDic;
         double gas1 = k.kLaCo2PerDay * end.co2PerDic;
         double brought = in == null ? 0 : q * in.dicMmolPerL();
@@ -286,9 +343,8 @@ public final class FastStepper implements Stepper {
         double made1 = end.carbonMade + k.kLaCo2PerDay * end.co2PerAlkalinity * to[ALKALINITY];
         to[DIC] =
                 Relaxation.end(now[DIC], at[DIC], (made0 + made1) / 2 + brought, made1 - made0, gas0 + q, gas1 + q, dt);
-        double broughtOxygen = in == null ? 0 : q * in.oxygenMgPerL();
         double loss = k.kLaPerDay + q;
-        double gas = k.kLaPerDay * k.oxygenSaturation + broughtOxygen;
+        double gas = k.kLaPerDay * k.oxygenSaturation + (in == null ? 0 : q * in.oxygenMgPerL());
         double oxygen = Relaxation.end(
                 now[OXYGEN],
                 at[OXYGEN],
@@ -300,8 +356,28 @@ public final class FastStepper implements Stepper {
         to[OXYGEN] = oxygen >= 0
                 ? oxygen
                 : Relaxation.end(now[OXYGEN], gas, loss + Math.max(start.oxygenLoss, end.oxygenLoss), dt);
-        to[AOB] = now[AOB] * Relaxation.growth(dt / 2 * (start.aobGain - start.aobLoss + end.aobGain - end.aobLoss));
-        to[NOB] = now[NOB] * Relaxation.growth(dt / 2 * (start.nobGain - start.nobLoss + end.nobGain - end.nobLoss));
+    }
+
+    /** What no rate reads within a step: nitrate, ledgers, salt and disinfectant. */
+    private void rest(TankParameters p, Controls c, double dt) {
+        double q = c.exchangePerDay();
+        if (now[FREE_CHLORINE] > 0) {
+            next[FREE_CHLORINE] = Relaxation.end(now[FREE_CHLORINE], 0, ChlorineReactions.FREE_DECAY_PER_DAY + q, dt);
+        }
+        SourceWater in = c.exchangeSource();
+        if (in == null || q == 0) {
+            next[NITRATE] = now[NITRATE] + toNitrate;
+            return;
+        }
+        double volume = p.volumeL();
+        double nitrateGained = toNitrate + q * in.nitrateMgPerL() * dt;
+        next[NITRATE] = Relaxation.end(now[NITRATE], nitrateGained / dt, q, dt);
+        double out = carriedOut + now[NITRATE] + nitrateGained - next[NITRATE];
+        next[BROUGHT_IN] =
+                now[BROUGHT_IN] + q * (in.tanMgPerL() + in.nitriteMgPerL() + in.nitrateMgPerL()) * dt * volume;
+        next[EXCHANGED_OUT] = now[EXCHANGED_OUT] + out * volume;
+        next[CHLORIDE] = Relaxation.end(now[CHLORIDE], q * in.chlorideMgPerL(), q, dt);
+        next[VOLUMES] += q * dt;
     }
 
     private static double share(double lost, double rate, double otherRate) {

@@ -22,13 +22,24 @@ public final class Davies {
      * @throws OutOfRangeException outside those ranges
      */
     public static double log10Gamma(int charge, double ionicStrength, double temperatureC) {
-        OutOfRangeException.check("Davies 1962", "ionic strength in mol/L", ionicStrength, 0, 0.5);
-        OutOfRangeException.check("Davies 1962", "temperature in °C", temperatureC, 0, 50);
-        double root = StrictMath.sqrt(ionicStrength);
-        return -slope(temperatureC) * charge * charge * (root / (1 + root) - 0.3 * ionicStrength);
+        return -slope(temperatureC) * charge * charge * salt(ionicStrength);
     }
 
-    private static double slope(double temperatureC) {
+    /**
+     * How the ionic strength enters: the decimal logarithm is minus slope times the square of the charge times this.
+     *
+     * @param ionicStrength mol/L, 0 to 0.5
+     * @throws OutOfRangeException outside that range
+     */
+    static double salt(double ionicStrength) {
+        OutOfRangeException.check("Davies 1962", "ionic strength in mol/L", ionicStrength, 0, 0.5);
+        double root = StrictMath.sqrt(ionicStrength);
+        return root / (1 + root) - 0.3 * ionicStrength;
+    }
+
+    /** A of the equation, at 0 to 50 °C. @throws OutOfRangeException outside that range */
+    static double slope(double temperatureC) {
+        OutOfRangeException.check("Davies 1962", "temperature in °C", temperatureC, 0, 50);
         double dielectric = 87.740 + temperatureC * (-0.40008 + temperatureC * (9.398e-4 - 1.410e-6 * temperatureC));
         double product = dielectric * Units.kelvinFromCelsius(temperatureC);
         return 1.82e6 / (product * StrictMath.sqrt(product));
