@@ -10,13 +10,13 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
+import startwater.cli.DataFolder;
 import startwater.drill.DrillRun;
 import startwater.drill.Scenario;
 
@@ -27,6 +27,7 @@ import startwater.drill.Scenario;
 public final class AttemptFile {
     private static final String ATTEMPT = "open-attempt.jsonl";
     private static final String RESULTS = "results.jsonl";
+    private static final String NOTES = "notes.jsonl";
     private static final String SETTINGS = "settings.json";
     private static final int LAST_WRITES_S = 5;
 
@@ -44,23 +45,7 @@ public final class AttemptFile {
 
     /** The folder given, or the usual one of this computer. */
     public static AttemptFile in(@Nullable Path folder) {
-        return new AttemptFile(folder == null ? usual() : folder);
-    }
-
-    private static Path usual() {
-        String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
-        Path home = Path.of(System.getProperty("user.home", "."));
-        if (system.contains("win")) {
-            return environment("APPDATA", home).resolve("startwater");
-        }
-        return system.contains("mac")
-                ? home.resolve("Library/Application Support/startwater")
-                : environment("XDG_DATA_HOME", home.resolve(".local/share")).resolve("startwater");
-    }
-
-    private static Path environment(String name, Path otherwise) {
-        String value = System.getenv(name);
-        return value == null || value.isBlank() ? otherwise : Path.of(value);
+        return new AttemptFile(DataFolder.at(folder));
     }
 
     public Path folder() {
@@ -109,7 +94,7 @@ public final class AttemptFile {
 
     public void finished(Result result) {
         String line = ResultText.line(result);
-        writer.execute(() -> append(line));
+        writer.execute(() -> append(RESULTS, line));
         drop();
     }
 
@@ -118,6 +103,27 @@ public final class AttemptFile {
         List<Result> all = new ArrayList<>();
         read(RESULTS).forEach(line -> ResultText.result(line).ifPresent(all::add));
         return all;
+    }
+
+    /** What a learner resolved at the end of a drill. @param skills what the drill trains, by id */
+    public record Note(List<String> skills, String text) {
+        public Note {
+            skills = List.copyOf(skills);
+        }
+    }
+
+    public void keep(Note note) {
+        String line = ResultText.line(note);
+        writer.execute(() -> append(NOTES, line));
+    }
+
+    /** The last resolution that bears on one of these skills. */
+    public Optional<String> noteOn(List<String> skills) {
+        return read(NOTES).stream()
+                .flatMap(line -> ResultText.note(line).stream())
+                .filter(n -> n.skills().stream().anyMatch(skills::contains))
+                .reduce((a, b) -> b)
+                .map(Note::text);
     }
 
     /** Best mark by drill. */
@@ -182,10 +188,10 @@ public final class AttemptFile {
         }
     }
 
-    private void append(String line) {
+    private void append(String name, String line) {
         try {
             Files.createDirectories(folder);
-            Files.writeString(folder.resolve(RESULTS), line, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+            Files.writeString(folder.resolve(name), line, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
         } catch (IOException e) {
             failed = true;
         }

@@ -10,6 +10,7 @@ import startwater.drill.Prediction;
 import startwater.drill.Scenario;
 import startwater.drill.VisitRecord;
 import startwater.drill.Written;
+import startwater.score.StandIn;
 import startwater.strip.Pad;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
@@ -81,7 +82,11 @@ final class AttemptText {
                 .put("ammonium_chloride_g", d.ammoniumChlorideG())
                 .put("air", d.air().name())
                 .put("filter", d.filter().name())
-                .put("follow_up", d.helpers().name());
+                .put("follow_up", d.helpers().name())
+                .put("pump", d.pump())
+                .put("heater", d.heater())
+                .put("stock_share", d.stock())
+                .put("ripe_media_share", d.ripeMedia());
     }
 
     static Optional<String> scenarioId(List<String> lines) {
@@ -109,7 +114,8 @@ final class AttemptText {
         if (head.isEmpty()) {
             return Optional.empty();
         }
-        DrillRun run = DrillRun.start(scenario, head.get().path("variant").asLong(1), DrillRun.Pace.LEARNER);
+        DrillRun run = DrillRun.start(
+                scenario, head.get().path("variant").asLong(1), DrillRun.Pace.LEARNER, StandIn.BY_THE_RULES);
         try {
             for (String line : lines.subList(1, lines.size())) {
                 JsonNode visit = read(line);
@@ -175,7 +181,11 @@ final class AttemptText {
                 d.path("ammonium_chloride_g").asDouble(0),
                 Decision.Air.valueOf(d.path("air").asString("ON")),
                 Decision.FilterCare.valueOf(d.path("filter").asString("LEAVE")),
-                Decision.FollowUp.valueOf(d.path("follow_up").asString("NONE")));
+                Decision.FollowUp.valueOf(d.path("follow_up").asString("NONE")),
+                d.path("pump").asBoolean(true),
+                d.path("heater").asBoolean(true),
+                d.path("stock_share").asDouble(0),
+                d.path("ripe_media_share").asDouble(0));
     }
 
     private static @Nullable Prediction prediction(JsonNode p) {

@@ -1,6 +1,9 @@
 package startwater.app;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import startwater.app.AttemptFile.Note;
 import startwater.app.AttemptFile.Result;
 import startwater.app.AttemptFile.Settings;
 import tools.jackson.core.JacksonException;
@@ -50,6 +53,22 @@ final class ResultText {
                         n.path("language").asString("en"),
                         n.path("theme").asString("LIGHT"),
                         Math.max(100, Math.min(200, n.path("text_percent").asInt(100)))));
+    }
+
+    static String line(Note n) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        var skills = node.putArray("skills");
+        n.skills().forEach(skills::add);
+        node.put("text", n.text());
+        return JSON.writeValueAsString(node) + "\n";
+    }
+
+    static Optional<Note> note(String line) {
+        return read(line).filter(n -> n.path("text").isString()).map(n -> {
+            List<String> skills = new ArrayList<>();
+            n.path("skills").forEach(s -> skills.add(s.asString("")));
+            return new Note(skills, n.path("text").asString());
+        });
     }
 
     private static Optional<JsonNode> read(String line) {

@@ -85,7 +85,59 @@ public enum SumKind {
             required("bicarbonate", Unit.MG_PER_L, 0, 10_000).optional(0),
             required("carbonate", Unit.MG_PER_L, 0, 10_000).optional(0),
             required("nitrified", Unit.MG_N_PER_L, 0, 1000).optional(0),
-            required("carbon-dioxide", Unit.MG_PER_L, -10_000, 10_000).optional(0));
+            required("carbon-dioxide", Unit.MG_PER_L, -10_000, 10_000).optional(0)),
+    AFTER_CHANGE(
+            "after-change",
+            given -> PlanSums.afterChange(given.get("now"), given.get("change"), given.get("source")),
+            required("now", Unit.NONE, 0, 1e6),
+            required("change", Unit.PERCENT, 0, 100),
+            required("source", Unit.NONE, 0, 1e6)),
+    SETTLE(
+            "settle",
+            given -> PlanSums.settle(given.get("source"), given.get("made"), given.get("exchange")),
+            required("source", Unit.NONE, 0, 1e6),
+            required("made", Unit.NONE, 0, 1e6),
+            positive("exchange", Unit.PERCENT_PER_DAY, 1000)),
+    UNTIL(
+            "until",
+            given -> PlanSums.until(given.get("now"), given.get("limit"), given.get("per-day")),
+            required("now", Unit.NONE, 0, 1e6).labelled("now-any"),
+            required("limit", Unit.NONE, 0, 1e6),
+            positive("per-day", Unit.NONE, 1e6)),
+    CATCH_UP(
+            "catch-up",
+            given -> PlanSums.catchUp(given.get("now"), given.get("needed"), given.get("doubling")),
+            positive("now", Unit.NONE, 1e6).labelled("now-any"),
+            positive("needed", Unit.NONE, 1e6),
+            positive("doubling", Unit.NONE, 1000)),
+    AIR_OFF(
+            "air-off",
+            given -> PlanSums.airOff(
+                    given.get("oxygen"), given.get("limit"), given.get("stock"), given.get("volume"), given.get("use")),
+            required("oxygen", Unit.MG_PER_L, 0, 50),
+            required("limit", Unit.MG_PER_L, 0, 50).labelled("limit-oxygen"),
+            positive("stock", Unit.KILOGRAM, 1e6),
+            positive("volume", Unit.LITRE, SumKind.MOST_LITRES),
+            positive("use", Unit.MG_PER_KG_HOUR, 10_000)),
+    WASTE(
+            "waste",
+            given -> PlanSums.waste(given.get("feed"), given.get("protein"), given.get("volume")),
+            required("feed", Unit.GRAM, 0, 1e7),
+            positive("protein", Unit.PERCENT, 100),
+            positive("volume", Unit.LITRE, SumKind.MOST_LITRES)),
+    AS_NITROGEN(
+            "as-nitrogen", given -> PlanSums.asNitrogen(given.get("ion")), required("ion", Unit.MG_PER_L, 0, 10_000)),
+    DILUTION(
+            "dilution",
+            given -> PlanSums.dilution(given.get("reading"), given.get("tank"), given.get("clean")),
+            required("reading", Unit.NONE, 0, 1e6),
+            positive("tank", Unit.NONE, 1000).labelled("tank-parts"),
+            required("clean", Unit.NONE, 0, 1000).labelled("clean-parts")),
+    VOLUME_BY_SALT(
+            "volume-by-salt",
+            given -> PlanSums.volumeBySalt(given.get("salt"), given.get("rise")),
+            positive("salt", Unit.GRAM, 1e9),
+            positive("rise", Unit.MG_PER_L, 20_000));
 
     private static final double MOST_LITRES = 1e9;
 

@@ -24,6 +24,7 @@ public enum Unit {
     MG_N_PER_L("mg N/L", ""),
     MG_N_PER_L_DAY("mg N/L/day", ""),
     MG_CACO3_PER_L("mg/L CaCO3", ""),
+    MG_PER_KG_HOUR("mg/kg/h", ""),
     MMOL_PER_L("mmol/L", ""),
     G_PER_KG("g/kg", "");
 

@@ -1,5 +1,8 @@
 package startwater.biofilter;
 
+import startwater.quantity.OutOfRangeException;
+import startwater.quantity.Validity;
+
 /**
  * Two-step nitrification by a fixed-film filter: limiting terms, growth and stoichiometry.
  *
@@ -60,6 +63,33 @@ public final class Nitrification {
     public static final double MINERALISATION_OXYGEN_HALF_MG_PER_L = 0.2;
     public static final double OXYGEN_PER_MINERALISED_N = 15;
 
+    /**
+     * pH of the published rates: 5 to 9 (Villaverde et al. 1997). Up to 10, where both groups stand still, the curve is
+     * carried on.
+     */
+    public static final Validity PH = new Validity(
+            "nitrification by pH",
+            "pH",
+            5,
+            10,
+            "Villaverde, Garcia-Encina and Fdz-Polanco 1997, Water Res.: 5.0 to 9.0");
+    /** Temperatures to which the factors theta are carried, °C: to where fish are kept. */
+    public static final Validity TEMPERATURE_C = new Validity(
+            "nitrification by temperature",
+            "temperature in °C",
+            0,
+            40,
+            "Vannecke and Volcke: activation energies; Speece 1973: 5 to 22.5 °C; carried to where fish are kept");
+    /** Temperatures of the acid constant of nitrous acid, °C. */
+    public static final Validity NITROUS_ACID_TEMPERATURE_C = new Validity(
+            "Anthonisen et al. 1976", "temperature in °C", 0, 50, "J. Water Pollut. Control Fed. 48:835-852");
+    /** Areas of media, m2. */
+    public static final Validity MEDIA_M2 =
+            new Validity("areal limit of nitrification", "media in m2", 1e-6, 1e6, "0.22-1.08 g/m2/d on plastic media");
+    /** Temperature factors. */
+    public static final Validity THETA =
+            new Validity("areal limit of nitrification", "theta", 1, 1.2, "Vannecke and Volcke: 1.062 and 1.098");
+
     private static final double PH_LOW_H = StrictMath.pow(10, -6.5);
     private static final double PH_HIGH_H = StrictMath.pow(10, -9.4);
     private static final double ALKALINITY_HALF_CUBED = 0.35 * 0.35 * 0.35;
@@ -82,18 +112,25 @@ public final class Nitrification {
         return cubed / (ALKALINITY_HALF_CUBED + cubed);
     }
 
-    /** Acid constant of nitrous acid (Anthonisen et al. 1976: Ka = exp(-2300/T)). @param temperatureC °C */
+    /**
+     * Acid constant of nitrous acid (Anthonisen et al. 1976: Ka = exp(-2300/T)).
+     *
+     * @param temperatureC 0 to 50 °C
+     * @throws OutOfRangeException outside that range
+     */
     public static double nitrousAcidConstant(double temperatureC) {
-        return StrictMath.exp(-2300 / (temperatureC + 273.15));
+        return StrictMath.exp(-2300 / (NITROUS_ACID_TEMPERATURE_C.check(temperatureC) + 273.15));
     }
 
     /**
      * The most that media of this area can carry, as an activity at 20 °C, mg N/d, for a group with temperature factor
      * {@code theta}.
+     *
+     * @throws OutOfRangeException when the area is not over 0 m2 or theta not between 1 and 1.2
      */
     public static double capacityMgPerDay(double mediaAreaM2, double theta) {
-        return mediaAreaM2
+        return MEDIA_M2.check(mediaAreaM2)
                 * AREAL_LIMIT_MG_PER_M2_DAY
-                / StrictMath.exp(StrictMath.log(theta) * (AREAL_LIMIT_TEMPERATURE_C - 20));
+                / StrictMath.exp(StrictMath.log(THETA.check(theta)) * (AREAL_LIMIT_TEMPERATURE_C - 20));
     }
 }

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -20,6 +21,10 @@ import startwater.content.ContentFiles;
 import startwater.content.Fault;
 import startwater.content.Phrases;
 import startwater.content.Rule;
+import startwater.drill.Scenario;
+import startwater.score.DrillTrial;
+import startwater.score.TrialPlan;
+import startwater.text.Texts;
 
 /**
  * {@code check}: reads drills and lessons and says what is wrong with them, one fault a line. Ends with 0 when all is well,
@@ -28,6 +33,7 @@ import startwater.content.Rule;
 @Command(name = "check")
 public final class CheckCommand implements Callable<Integer> {
     private static final String RULES = "--rules";
+    private static final String DEEP = "--deep";
     private static final String HELP = "--help";
     private static final int FAULTS = 1;
 
@@ -71,11 +77,35 @@ public final class CheckCommand implements Callable<Integer> {
             refuse(phrases, "no-files", Map.of("path", paths.get(0).toString()));
             return CommandLine.ExitCode.USAGE;
         }
-        List<Fault> faults = files.check();
+        List<Fault> faults = files.checkAndPlay();
         faults.forEach(fault -> out.println(fault.line(language)));
-        out.println(phrases.say(
-                "count", Map.of("files", String.valueOf(files.count()), "faults", String.valueOf(faults.size()))));
-        return faults.isEmpty() ? CommandLine.ExitCode.OK : FAULTS;
+        int unfit = flagged(DEEP) ? tried(files, language, phrases, out) : 0;
+        int all = faults.size() + unfit;
+        out.println(
+                phrases.say("count", Map.of("files", String.valueOf(files.count()), "faults", String.valueOf(all))));
+        return all == 0 ? CommandLine.ExitCode.OK : FAULTS;
+    }
+
+    /** A quick trial of the sound drills; a line for each that is not fit. Returns how many those are. */
+    private int tried(ContentFiles files, String language, Phrases phrases, PrintWriter out) {
+        Map<Path, Scenario> drills = files.drills();
+        Texts texts = CliTexts.of(CliTexts.language(language));
+        PrintWriter err = Objects.requireNonNull(spec).commandLine().getErr();
+        List<Scenario> tried = List.copyOf(drills.values());
+        TrialProgress progress = new TrialProgress(err, texts, TrialProgress.atTerminal(), tried);
+        TrialRuns runs = new TrialRuns(
+                TrialPlan.quick(TrialPlan.SEEDS), Runtime.getRuntime().availableProcessors(), null);
+        TrialPage page = new TrialPage(texts);
+        int unfit = 0;
+        Iterator<Path> file = drills.keySet().iterator();
+        for (DrillTrial result : runs.of(tried, progress)) {
+            String path = file.next().toString();
+            if (!result.fit()) {
+                out.println(phrases.say("unfit", Map.of("path", path, "why", page.why(result.why()))));
+                unfit++;
+            }
+        }
+        return unfit;
     }
 
     /** The paths given, or null with the reason said. */
@@ -136,6 +166,7 @@ public final class CheckCommand implements Callable<Integer> {
                 .paramLabel("PATH")
                 .description(phrases.say("paths", Map.of()))
                 .build());
+        spec.addOption(flag(phrases.say("deep", Map.of()), DEEP));
         spec.addOption(flag(phrases.say("rules", Map.of()), RULES));
         spec.addOption(OptionSpec.builder(Language.OPTION)
                 .type(String.class)

@@ -10,6 +10,7 @@ import startwater.drill.Decision.FilterCare;
 import startwater.drill.Decision.FollowUp;
 import startwater.drill.Prediction;
 import startwater.drill.Prediction.Sureness;
+import startwater.drill.Scenario;
 import startwater.strip.Pad;
 import startwater.text.Amounts;
 import startwater.text.Amounts.Amount;
@@ -50,8 +51,12 @@ final class DecideTalk {
 
     private Decision items() {
         Decision d = Decision.LEAVE_ALONE;
-        if (facts.fishIn()) {
-            d = d.withFeed(terminal.ask(texts.text("play.feed", words.grams(facts.rationG())), this::feed));
+        if (facts.toCome() > 0) {
+            d = d.withStock(terminal.ask(texts.text("play.stock", facts.toCome()), this::fish));
+        }
+        VisitFacts fed = facts.with(d);
+        if (fed.fishIn()) {
+            d = d.withFeed(terminal.ask(texts.text("play.feed", words.grams(fed.rationG())), t -> feed(t, fed)));
         }
         d = d.withChange(terminal.ask(texts.text("play.change", facts.volumeL()), t -> amount(t, Amounts::change)));
         if (d.change() > 0 && facts.chlorinated()) {
@@ -61,10 +66,67 @@ final class DecideTalk {
                 .withBicarbonate(dose("play.bicarbonate", Dose.SODIUM_BICARBONATE))
                 .withSodaAsh(dose("play.sodaAsh", Dose.SODIUM_CARBONATE))
                 .withAmmoniumChloride(dose("play.ammonium", Dose.AMMONIUM_CHLORIDE));
-        d = d.withAir(terminal.ask(texts.text("play.air"), t -> choice(t, "play.air.", Air.values())));
-        d = d.withFilter(terminal.ask(texts.text("play.filter"), t -> choice(t, "play.filter.", FilterCare.values())));
+        return devices(d);
+    }
+
+    /** Air, filter, what stands, and what is to come: asked only where there is something to choose. */
+    private Decision devices(Decision start) {
+        boolean standing = !facts.seen().pump();
+        Air[] airs = facts.spareAir() ? Air.values() : new Air[] {Air.ON, Air.OFF};
+        FilterCare[] cares = standing
+                ? FilterCare.values()
+                : new FilterCare[] {FilterCare.LEAVE, FilterCare.RINSE, FilterCare.SCRUB};
+        Decision d = start.withAir(terminal.ask(
+                texts.text(facts.spareAir() ? "play.airAll" : "play.air"), t -> choice(t, "play.air.", airs)));
+        d = d.withFilter(terminal.ask(
+                texts.text(standing ? "play.filterStanding" : "play.filter"), t -> choice(t, "play.filter.", cares)));
+        if (standing && facts.seen().power()) {
+            d = d.withPump(terminal.ask(texts.text("play.pump"), this::yes));
+        }
+        if (!facts.seen().heater() && facts.seen().power()) {
+            d = d.withHeater(terminal.ask(texts.text("play.heater"), this::yes));
+        }
+        if (facts.ripeMediaLeft() > 0) {
+            double left = Math.rint(100 * facts.ripeMediaLeft());
+            d = d.withRipeMedia(terminal.ask(texts.text("play.media", left), this::media));
+        }
         return d.withFollowUp(
                 terminal.ask(texts.text("play.follow"), t -> choice(t, "play.follow.", FollowUp.values())));
+    }
+
+    /** Share of the planned fish, from a number, a share of those to come, or all. */
+    private Answer<Double> fish(String typed) {
+        Scenario.Fish planned = facts.scenario().plannedFish();
+        double all = planned == null ? 0 : (double) facts.toCome() / planned.count();
+        if (typed.isEmpty()) {
+            return Answer.of(0.0);
+        }
+        if (typed.toLowerCase(Locale.ROOT).equals(texts.text("play.all.fish"))) {
+            return Answer.of(Math.min(1, all));
+        }
+        NumberEntry entry = NumberEntry.of(typed);
+        double share = entry.refusal() != null || planned == null
+                ? Double.NaN
+                : switch (entry.unit()) {
+                    case "%" -> all * entry.value() / 100;
+                    case "" -> Math.rint(entry.value()) / planned.count();
+                    default -> Double.NaN;
+                };
+        return share <= Math.min(1, all)
+                ? Answer.of(share)
+                : Answer.refused(texts.text("play.onlyFish", facts.toCome()));
+    }
+
+    private Answer<Double> media(String typed) {
+        if (typed.isEmpty()) {
+            return Answer.of(0.0);
+        }
+        NumberEntry entry = NumberEntry.of(typed);
+        boolean share = entry.refusal() == null
+                && (entry.unit().isEmpty() || entry.unit().equals("%"));
+        return share && entry.value() <= 100 * facts.ripeMediaLeft()
+                ? Answer.of(entry.value() / 100)
+                : Answer.refused(texts.text("play.onlyShare", Math.rint(100 * facts.ripeMediaLeft())));
     }
 
     private double dose(String key, Dose compound) {
@@ -74,7 +136,7 @@ final class DecideTalk {
                 : 0;
     }
 
-    private Answer<Double> feed(String typed) {
+    private Answer<Double> feed(String typed, VisitFacts fed) {
         String word = typed.toLowerCase(Locale.ROOT);
         if (word.isEmpty() || word.equals(texts.text("play.full"))) {
             return Answer.of(1.0);
@@ -82,7 +144,7 @@ final class DecideTalk {
         if (word.equals(texts.text("play.half"))) {
             return Answer.of(0.5);
         }
-        return word.equals(texts.text("play.none")) ? Answer.of(0.0) : amount(typed, Amounts::feed);
+        return word.equals(texts.text("play.none")) ? Answer.of(0.0) : amount(typed, (t, f) -> Amounts.feed(t, fed));
     }
 
     private Answer<Double> amount(String typed, BiFunction<String, VisitFacts, Amount> reader) {

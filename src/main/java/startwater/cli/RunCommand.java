@@ -1,11 +1,8 @@
 package startwater.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
+import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -15,10 +12,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import startwater.drill.DrillRun;
 import startwater.drill.Scenario;
 import startwater.fish.Stressor;
 import startwater.score.Policies;
+import startwater.score.Policy;
 import startwater.score.WhyText;
 import startwater.text.Texts;
 import tools.jackson.databind.json.JsonMapper;
@@ -34,8 +31,8 @@ public final class RunCommand implements Callable<Integer> {
     @Spec
     private @Nullable CommandSpec spec;
 
-    @Parameters(index = "0", paramLabel = "DRILL", descriptionKey = "run.drill")
-    private String drill = "";
+    @Parameters(index = "0", arity = "0..1", paramLabel = "DRILL", descriptionKey = "run.drill")
+    private @Nullable String drill;
 
     @Option(names = "--policy", paramLabel = "NAME", descriptionKey = "run.policy")
     private String policy = "careful";
@@ -49,8 +46,14 @@ public final class RunCommand implements Callable<Integer> {
     @Option(names = "--days", paramLabel = "D", descriptionKey = "run.days")
     private @Nullable Integer days;
 
+    @Option(names = "--compare", paramLabel = "NAME,NAME", split = ",", descriptionKey = "run.compare")
+    private @Nullable List<String> compare;
+
     @Option(names = "--csv", paramLabel = "FILE", descriptionKey = "run.csv")
     private @Nullable Path csv;
+
+    @Option(names = "--csv-columns", descriptionKey = "run.csvColumns")
+    private boolean csvColumns;
 
     @Option(names = "--json", descriptionKey = "run.json")
     private boolean json;
@@ -62,26 +65,72 @@ public final class RunCommand implements Callable<Integer> {
     public Integer call() {
         CommandSpec own = Objects.requireNonNull(spec);
         Texts texts = CliTexts.of(common.lang, own);
-        if (!Policies.ids().contains(policy)) {
-            throw new WrongUseException(texts.text("cli.noPolicy", policy, String.join(", ", Policies.ids())));
+        PrintWriter out = own.commandLine().getOut();
+        if (csvColumns) {
+            out.print(ColumnList.of(texts));
+            out.flush();
+            return 0;
         }
+        known(texts, "--policy", policy);
         between(texts, "--seeds", seeds, MOST_SEEDS);
+        if (drill == null) {
+            throw new WrongUseException(texts.text("cli.missing", "DRILL", own.qualifiedName()));
+        }
         Scenario scenario = DrillShelf.find(drill, texts);
         if (days != null) {
             between(texts, "--days", days, MOST_DAYS);
             scenario = PolicyRuns.lasting(scenario, days);
         }
-        PolicyRuns runs = PolicyRuns.play(scenario, Policies.byId(policy), seed, seeds);
-        if (csv != null) {
-            write(csv, runs, texts);
+        if (compare != null) {
+            compare(scenario, compare, texts, out);
+            return 0;
         }
-        PrintWriter out = own.commandLine().getOut();
+        if (csv != null && json && HourFile.isStandardOutput(csv)) {
+            throw new WrongUseException(texts.text("cli.twoOutputs"));
+        }
+        Policy player = Policies.byId(policy);
+        PolicyRuns runs = csv == null
+                ? PolicyRuns.play(scenario, player, seed, seeds)
+                : HourFile.play(scenario, player, seed, seeds, csv, out, texts);
+        if (csv != null && HourFile.isStandardOutput(csv)) {
+            return 0;
+        }
         if (json) {
-            out.println(JsonMapper.builder().build().writeValueAsString(json(runs)));
+            print(json(runs), out);
         } else {
             print(runs, texts, out);
         }
         return 0;
+    }
+
+    private void compare(Scenario scenario, List<String> names, Texts texts, PrintWriter out) {
+        if (csv != null) {
+            throw new WrongUseException(texts.text("cli.compareCsv"));
+        }
+        if (names.size() < 2) {
+            throw new WrongUseException(texts.text("cli.compareTwo"));
+        }
+        names.forEach(name -> known(texts, "--compare", name));
+        Comparison comparison = new Comparison(
+                names.stream()
+                        .map(name -> PolicyRuns.play(scenario, Policies.byId(name), seed, seeds))
+                        .toList(),
+                seed);
+        if (json) {
+            print(comparison.json(), out);
+        } else {
+            comparison.print(texts, out);
+        }
+    }
+
+    private static void known(Texts texts, String option, String name) {
+        if (!Policies.ids().contains(name)) {
+            throw new WrongUseException(texts.text("cli.noPolicy", option, name, String.join(", ", Policies.ids())));
+        }
+    }
+
+    private static void print(ObjectNode node, PrintWriter out) {
+        out.println(JsonMapper.builder().build().writeValueAsString(node));
     }
 
     private static void between(Texts texts, String option, int value, int most) {
@@ -98,13 +147,7 @@ public final class RunCommand implements Callable<Integer> {
         node.put("first_seed", seed);
         node.put("days", runs.scenario().keeper().days());
         node.put("fish", runs.fish());
-        node.put("deaths_fraction", runs.deathsFraction());
-        ObjectNode causes = node.putObject("deaths_fraction_by_cause");
-        for (Stressor cause : Stressor.values()) {
-            causes.put(cause.name().toLowerCase(Locale.ROOT), runs.deathsFraction(cause));
-        }
-        node.put("days_to_filter", runs.daysToFilter());
-        node.put("water_volumes", runs.waterVolumes());
+        Comparison.put(node, runs);
         return node;
     }
 
@@ -127,42 +170,5 @@ public final class RunCommand implements Callable<Integer> {
         }
         out.println(texts.text("run.filter", texts.decimals(runs.daysToFilter(), 1)));
         out.println(texts.text("run.water", texts.decimals(runs.waterVolumes(), 2)));
-    }
-
-    private void write(Path file, PolicyRuns runs, Texts texts) {
-        try (PrintWriter out = new PrintWriter(Files.newBufferedWriter(file, StandardCharsets.UTF_8))) {
-            out.print(
-                    "seed,day_d,ammonia_mg_N_per_L,nitrite_mg_N_per_L,nitrate_mg_N_per_L,ph,alkalinity_mg_CaCO3_per_L,"
-                            + "oxygen_mg_per_L,chloride_mg_per_L,toxic_ammonia_mg_N_per_L,effective_nitrite_mg_N_per_L,"
-                            + "expected_alive_fish\n");
-            for (DrillRun run : runs.runs()) {
-                for (DrillRun.TruthPoint p : run.truth()) {
-                    out.print(row(run.variant(), p));
-                }
-            }
-            if (out.checkError()) {
-                throw new IOException("disk full or gone");
-            }
-        } catch (IOException e) {
-            throw new WrongUseException(texts.text("cli.cannotWrite", file));
-        }
-    }
-
-    private static String row(long variant, DrillRun.TruthPoint p) {
-        return String.format(
-                Locale.ROOT,
-                "%d,%.5f,%.4f,%.4f,%.4f,%.3f,%.2f,%.3f,%.2f,%.5f,%.5f,%.3f\n",
-                variant,
-                p.day(),
-                p.ammoniaMgPerL(),
-                p.nitriteMgPerL(),
-                p.nitrateMgPerL(),
-                p.ph(),
-                p.alkalinityMgPerL(),
-                p.oxygenMgPerL(),
-                p.chlorideMgPerL(),
-                p.toxicAmmoniaMgPerL(),
-                p.effectiveNitriteMgPerL(),
-                p.expectedAlive());
     }
 }

@@ -30,7 +30,14 @@ import startwater.text.Texts;
  */
 @Command(
         name = "startwater",
-        subcommands = {PlayCommand.class, RunCommand.class, SumCommand.class, CheckCommand.class, BenchCommand.class},
+        subcommands = {
+            PlayCommand.class,
+            RunCommand.class,
+            TrialCommand.class,
+            SumCommand.class,
+            CheckCommand.class,
+            BenchCommand.class
+        },
         versionProvider = Startwater.Version.class)
 public final class Startwater implements Callable<Integer> {
     private static final int FAULT_OF_THE_PROGRAM = 3;
@@ -79,6 +86,12 @@ public final class Startwater implements Callable<Integer> {
             return FAULT_OF_THE_PROGRAM;
         });
         return line.execute(args);
+    }
+
+    /** The folder asked for, or null for the usual one. */
+    @Nullable
+    Path data() {
+        return data;
     }
 
     @Override

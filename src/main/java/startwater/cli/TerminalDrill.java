@@ -13,6 +13,7 @@ import startwater.score.Case;
 import startwater.score.Judge;
 import startwater.score.ReadingMark;
 import startwater.score.Review;
+import startwater.score.StandIn;
 import startwater.score.Verdict;
 import startwater.text.DrillWords;
 import startwater.text.Texts;
@@ -30,7 +31,7 @@ final class TerminalDrill {
         this.terminal = terminal;
         this.words = words;
         this.texts = words.texts();
-        this.run = DrillRun.start(scenario, seed, DrillRun.Pace.LEARNER);
+        this.run = DrillRun.start(scenario, seed, DrillRun.Pace.LEARNER, StandIn.BY_THE_RULES);
     }
 
     /** Plays to the end. @throws Terminal.EndOfInput when the input ends before */

@@ -1,10 +1,16 @@
 package startwater.content;
 
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import startwater.bench.Given;
 import startwater.bench.Measure;
-import startwater.bench.SumKind;
+import startwater.drill.Observation;
+import startwater.quantity.Stream;
+import startwater.strip.Pad;
+import startwater.strip.ReadingModel;
 
 /** A part of a lesson: prose, or something that the tool brings alive. A new kind joins here and in {@link BlockKind}. */
 public sealed interface Block {
@@ -31,6 +37,10 @@ public sealed interface Block {
         T choice(Choice choice);
 
         T number(NumberQuestion question);
+
+        T strip(StripReading strip);
+
+        T predict(Predict predict);
 
         T drill(DrillLink link);
 
@@ -78,18 +88,44 @@ public sealed interface Block {
      * @param kind what is drawn
      * @param sliders the inputs that move, by name
      * @param fixed the inputs that do not
+     * @param species species id, or empty where the sum asks for none
      * @param caption what to try
      */
-    record Figure(FigureKind kind, Map<String, Slider> sliders, Map<String, Double> fixed, String caption)
+    record Figure(
+            FigureKind kind, Map<String, Slider> sliders, Map<String, Double> fixed, String species, String caption)
             implements Block {
         public Figure {
             sliders = Map.copyOf(sliders);
             fixed = Map.copyOf(fixed);
         }
 
+        /** The inputs with every slider where it stands at first. */
+        public Map<String, Double> atFirst() {
+            Map<String, Double> inputs = new HashMap<>(fixed);
+            sliders.forEach((name, slider) -> inputs.put(name, slider.at()));
+            return inputs;
+        }
+
+        /** What is to be drawn. @param inputs by name, as the sliders stand */
+        public Plot plot(Map<String, Double> inputs) {
+            return kind.draw(this, new Given(inputs, species));
+        }
+
+        /** The right end of a slider, or what is fixed, or else this. */
+        double high(String input, double otherwise) {
+            Slider slider = sliders.get(input);
+            return slider != null ? slider.high() : fixed.getOrDefault(input, otherwise);
+        }
+
+        /** The left end of a slider, or this where it is none. */
+        double low(String input, double otherwise) {
+            Slider slider = sliders.get(input);
+            return slider != null ? slider.low() : otherwise;
+        }
+
         @Override
         public String skeleton() {
-            return "figure " + kind.id() + sorted(sliders) + sorted(fixed);
+            return "figure " + kind.id() + sorted(sliders) + sorted(fixed) + species;
         }
 
         @Override
@@ -112,7 +148,7 @@ public sealed interface Block {
      * @param blank number of last steps left open
      * @param tolerancePercent how far off an answer may be, relative
      */
-    record Worked(SumKind sum, Given given, String ask, List<Step> steps, int blank, double tolerancePercent)
+    record Worked(Reckoning sum, Given given, String ask, List<Step> steps, int blank, double tolerancePercent)
             implements Block {
         public Worked {
             steps = List.copyOf(steps);
@@ -120,7 +156,7 @@ public sealed interface Block {
 
         /** The number that a step arrives at. */
         public Measure value(Step step) {
-            return NamedNumber.result(sum.work(given), step.find());
+            return sum.result(given, step.find());
         }
 
         @Override
@@ -166,11 +202,11 @@ public sealed interface Block {
      * @param because why it is so
      */
     record NumberQuestion(
-            boolean estimate, String ask, SumKind sum, Given given, String find, double tolerance, String because)
+            boolean estimate, String ask, Reckoning sum, Given given, String find, double tolerance, String because)
             implements Block {
         /** The right answer. */
         public Measure answer() {
-            return NamedNumber.result(sum.work(given), find);
+            return sum.result(given, find);
         }
 
         /** Whether an answer is near enough. */
@@ -190,6 +226,90 @@ public sealed interface Block {
         @Override
         public <T> T match(Cases<T> cases) {
             return cases.number(this);
+        }
+    }
+
+    /**
+     * A wet strip to read.
+     *
+     * @param ask the question
+     * @param water what is in the water by pad, in the unit of the pad; nitrate without the nitrite that its pad counts too
+     * @param dilution how many times the sample was diluted
+     * @param seed which strip of the bottle: the same seed gives the same strip
+     * @param because what the reading means
+     */
+    record StripReading(String ask, Map<Pad, Double> water, int dilution, long seed, String because) implements Block {
+        private static final long DIPPED = 0x6c65_7373_6f6eL;
+        /** One block off is human. */
+        private static final double HUMAN_BLOCKS = 1;
+
+        public StripReading {
+            water = Collections.unmodifiableMap(new EnumMap<>(water));
+        }
+
+        /** What the pad answers to in the sample, in its unit. */
+        public double value(Pad pad) {
+            double here = water.getOrDefault(pad, 0.0);
+            double all = pad == Pad.NITRATE ? here + water.getOrDefault(Pad.NITRITE, 0.0) : here;
+            return pad == Pad.PH ? all : all / dilution;
+        }
+
+        /** Where the wet pad comes to lie on its scale, blocks. */
+        public double position(Pad pad) {
+            double normal = Stream.of(seed, DIPPED, pad.ordinal()).normal();
+            return ReadingModel.padPosition(pad, value(pad), 0, Observation.PAD_SPREAD_BLOCKS, normal);
+        }
+
+        /** How far a written stop is off what the pad shows, blocks; under 0 was read too low. */
+        public double off(Pad pad, int stop) {
+            return pad.scale().stopPosition(stop) - position(pad);
+        }
+
+        /** Whether a written stop is near enough. */
+        public boolean accepts(Pad pad, int stop) {
+            return Math.abs(off(pad, stop)) <= HUMAN_BLOCKS;
+        }
+
+        @Override
+        public String skeleton() {
+            return "strip" + sorted(water) + " 1:" + dilution + " " + seed;
+        }
+
+        @Override
+        public <T> T match(Cases<T> cases) {
+            return cases.strip(this);
+        }
+    }
+
+    /**
+     * The next reading to foretell, with how sure the learner is.
+     *
+     * @param ask what is known and what is asked
+     * @param pad which pad
+     * @param sum what works the answer out
+     * @param given its inputs
+     * @param find the result that the pad will show
+     * @param because why it comes out so
+     */
+    record Predict(String ask, Pad pad, Reckoning sum, Given given, String find, String because) implements Block {
+        /** What will be in the water. */
+        public Measure answer() {
+            return sum.result(given, find);
+        }
+
+        /** The block of the scale that will be nearest. */
+        public int block() {
+            return (int) StrictMath.rint(pad.scale().position(answer().value()));
+        }
+
+        @Override
+        public String skeleton() {
+            return "predict " + pad + " " + sum.id() + sorted(given) + " " + find;
+        }
+
+        @Override
+        public <T> T match(Cases<T> cases) {
+            return cases.predict(this);
         }
     }
 
@@ -223,7 +343,7 @@ public sealed interface Block {
         return sorted(given.numbers()) + given.speciesId();
     }
 
-    private static String sorted(Map<String, ?> map) {
+    private static String sorted(Map<?, ?> map) {
         return " " + new java.util.TreeMap<>(map);
     }
 }

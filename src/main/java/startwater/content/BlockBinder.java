@@ -1,9 +1,10 @@
 package startwater.content;
 
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import startwater.bench.SumKind;
+import startwater.strip.Pad;
 
 /** Makes blocks of fields that broke no rule. */
 final class BlockBinder {
@@ -18,7 +19,12 @@ final class BlockBinder {
             Fields s = all.group(name);
             sliders.put(name, new Block.Slider(s.number("low"), s.number("high"), s.number("step"), s.number("at")));
         }
-        return new Block.Figure(FigureKind.byId(f.text("kind")), sliders, numbers(f.group("fixed")), f.text("caption"));
+        return new Block.Figure(
+                FigureKind.byId(f.text("kind")),
+                sliders,
+                numbers(f.group("fixed")),
+                f.text("species"),
+                f.text("caption"));
     }
 
     static Block worked(Fields f) {
@@ -53,6 +59,24 @@ final class BlockBinder {
                 f.text("because"));
     }
 
+    static Block strip(Fields f) {
+        Map<Pad, Double> water = new EnumMap<>(Pad.class);
+        Fields pads = f.group("water");
+        pads.keys().forEach(name -> water.put(PadNames.pad(name), pads.number(name)));
+        return new Block.StripReading(
+                f.text("ask"), water, (int) f.number("dilution", 1), (long) f.number("seed", 1), f.text("because"));
+    }
+
+    static Block predict(Fields f) {
+        return new Block.Predict(
+                f.text("ask"),
+                PadNames.pad(f.text("pad")),
+                sum(f),
+                NamedNumber.given(f),
+                f.text("find"),
+                f.text("because"));
+    }
+
     static Block drill(Fields f) {
         return new Block.DrillLink(f.text("id"), f.text("say"));
     }
@@ -61,8 +85,8 @@ final class BlockBinder {
         return new Block.Caution(f.text("say"));
     }
 
-    private static SumKind sum(Fields f) {
-        return NamedNumber.sum(f.text("sum")).orElseThrow();
+    private static Reckoning sum(Fields f) {
+        return Reckoning.byId(f.text("sum")).orElseThrow();
     }
 
     private static Map<String, Double> numbers(Fields f) {

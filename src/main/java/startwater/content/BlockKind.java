@@ -16,12 +16,15 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import startwater.fish.Species;
+import startwater.strip.Pad;
 
 /** The kinds of fenced block in a lesson: what each holds, which rules it keeps, and what becomes of it. */
 enum BlockKind {
     FIGURE("figure", figure(), LessonRules::figure, BlockBinder::figure),
     WORKED("worked", worked(), LessonRules::worked, BlockBinder::worked),
     QUESTION("question", question(), LessonRules::question, BlockBinder::question),
+    STRIP("strip", strip(), LessonRules::strip, BlockBinder::strip),
+    PREDICT("predict", predict(), LessonRules::predict, BlockBinder::predict),
     DRILL("drill", drill(), LessonRules::drill, BlockBinder::drill),
     CAUTION("caution", caution(), LessonRules::caution, BlockBinder::caution);
 
@@ -68,7 +71,7 @@ enum BlockKind {
         static final NumberShape ANY = number(-1e6, 1e6);
         static final Shape INPUTS = new MapShape(ANY, 12);
         static final Shape SPECIES = new WordShape(Species.ids());
-        static final Shape SUM = new WordShape(NamedNumber.sumIds());
+        static final Shape SUM = new WordShape(Reckoning.ids());
     }
 
     private static Shape figure() {
@@ -81,6 +84,7 @@ enum BlockKind {
                 need("kind", new WordShape(FigureKind.ids()), "What is drawn"),
                 need("sliders", new MapShape(slider, 6), "The inputs that move"),
                 may("fixed", Part.INPUTS, "The inputs that do not move"),
+                may("species", Part.SPECIES, "Which species, where the sum asks for it"),
                 need("caption", text(Part.LONG), "What to try"));
     }
 
@@ -123,6 +127,35 @@ enum BlockKind {
                 need("find", text(60), "Which result is asked for"),
                 tolerance,
                 need("because", text(Part.LONG), "Why it is so"));
+    }
+
+    private static Shape strip() {
+        GroupShape.Field[] pads = Arrays.stream(Pad.values())
+                .map(pad -> may(PadNames.of(pad), padRange(pad), "What is in the water, in the unit of the pad"))
+                .toArray(GroupShape.Field[]::new);
+        return group(
+                need("ask", text(Part.LONG), "The question"),
+                need("water", group(pads), "What is in the water, by pad"),
+                may("dilution", whole(1, 10), "How many times the sample was diluted"),
+                may("seed", whole(0, 99_999), "Which strip of the bottle"),
+                need("because", text(Part.LONG), "What the reading means"));
+    }
+
+    /** The scale's ends and, beyond the upper one, what a dilution of ten brings back. */
+    private static NumberShape padRange(Pad pad) {
+        double last = pad.scale().blockValue(pad.scale().blocks() - 1);
+        return number(pad.scale().blockValue(0), pad == Pad.PH ? last : 10 * last);
+    }
+
+    private static Shape predict() {
+        return group(
+                need("ask", text(Part.LONG), "What is known, and what is asked"),
+                need("pad", new WordShape(PadNames.all()), "The pad that will be read"),
+                need("sum", Part.SUM, "Which sum gives the answer"),
+                need("inputs", Part.INPUTS, "Its inputs"),
+                may("species", Part.SPECIES, "Which species, where the sum asks for it"),
+                need("find", text(60), "Which result the pad will show"),
+                need("because", text(Part.LONG), "Why it comes out so"));
     }
 
     private static Shape drill() {

@@ -149,18 +149,35 @@ final class CalendarRules {
         }
         for (Scenario.Happening.Kind kind : Scenario.Happening.Kind.values()) {
             if (ScenarioShape.eventName(kind).equals(event.text("kind"))) {
-                boolean setPoint = kind == Scenario.Happening.Kind.SET_POINT;
-                boolean overfed = kind == Scenario.Happening.Kind.OVERFED;
-                if ((setPoint || overfed) && event.has("hours")) {
-                    faults.add(cell.line(), Complaint.EVENT_HAS_NO, "kind", event.text("kind"), "key", "hours");
-                }
-                needAmount(cell, setPoint || overfed);
-                if (setPoint) {
-                    amount(event, ScenarioShape.LEAST_SET_POINT_C, ScenarioShape.MOST_SET_POINT_C);
-                } else if (overfed) {
-                    amount(event, 0, ScenarioShape.MOST_RATIONS);
-                }
+                hours(cell, kind);
+                amount(cell, kind);
             }
+        }
+    }
+
+    private void hours(Cell cell, Scenario.Happening.Kind kind) {
+        Fields event = cell.group();
+        boolean lasts =
+                switch (kind) {
+                    case AIR_OFF, PUMP_OFF, HEATER_OFF, POWER_OFF, ROOM_TEMPERATURE, DRIED -> true;
+                    case SET_POINT, SOURCE_TEMPERATURE, OVERFED, MEDICATED, SCRUBBED -> false;
+                };
+        if (!lasts && event.has("hours")) {
+            faults.add(cell.line(), Complaint.EVENT_HAS_NO, "kind", event.text("kind"), "key", "hours");
+        }
+        if (kind == Scenario.Happening.Kind.DRIED && !event.has("hours")) {
+            faults.add(cell.line(), Complaint.EVENT_NEEDS, "kind", event.text("kind"), "key", "hours");
+        }
+    }
+
+    private void amount(Cell cell, Scenario.Happening.Kind kind) {
+        switch (kind) {
+            case SET_POINT, ROOM_TEMPERATURE ->
+                amount(cell, ScenarioShape.LEAST_SET_POINT_C, ScenarioShape.MOST_SET_POINT_C);
+            case SOURCE_TEMPERATURE -> amount(cell, 0, ScenarioShape.MOST_SET_POINT_C);
+            case OVERFED -> amount(cell, 0, ScenarioShape.MOST_RATIONS);
+            case MEDICATED -> amount(cell, 0, ScenarioShape.MOST_KILLED);
+            case AIR_OFF, PUMP_OFF, HEATER_OFF, POWER_OFF, DRIED, SCRUBBED -> needAmount(cell, false);
         }
     }
 
@@ -171,7 +188,9 @@ final class CalendarRules {
         }
     }
 
-    private void amount(Fields event, double low, double high) {
+    private void amount(Cell cell, double low, double high) {
+        needAmount(cell, true);
+        Fields event = cell.group();
         double amount = event.number("amount");
         if (amount < low || amount > high) {
             faults.add(

@@ -11,6 +11,7 @@ public enum Complaint {
     UNREADABLE(Rule.R01),
     NOT_A_FILE(Rule.R01),
     WRONG_ENDING(Rule.R01),
+    LEAVES_FOLDER(Rule.R01),
     TOO_BIG(Rule.R01, "limit"),
     NOT_UTF8(Rule.R01),
     NOT_TEXT(Rule.R01, "code"),
@@ -98,6 +99,7 @@ public enum Complaint {
 
     NO_FISH(Rule.R22),
     FISH_TWICE(Rule.R22),
+    NURSERY_NOT_PLANNED(Rule.R22),
 
     STOCK_TOO_DENSE(Rule.R23, "density", "most"),
     STOCK_WITHOUT_AIR(Rule.R23, "density", "most"),
@@ -155,7 +157,22 @@ public enum Complaint {
     FADE_TOO_MANY(Rule.R36, "blank", "steps"),
 
     VALUE_UNKNOWN(Rule.R37, "value", "known"),
-    VALUE_UNUSED(Rule.R37, "value");
+    VALUE_UNUSED(Rule.R37, "value"),
+
+    LEAVES_TEMPERATURE(Rule.R38, "day", "value", "equation", "low", "high", "policy"),
+    LEAVES_SALT(Rule.R38, "day", "value", "equation", "low", "high", "policy"),
+    LEAVES_PH(Rule.R38, "day", "value", "equation", "low", "high", "policy"),
+    LEAVES_MASS(Rule.R38, "day", "value", "equation", "low", "high", "policy"),
+    LEAVES_ALTITUDE(Rule.R38, "day", "value", "equation", "low", "high", "policy"),
+    LEAVES_RANGE(Rule.R38, "day", "quantity", "value", "equation", "low", "high", "policy"),
+
+    NO_SUCH_LESSON(Rule.R39, "id"),
+    NO_SUCH_LESSON_NEAR(Rule.R39, "id", "near"),
+    AFTER_CIRCLE(Rule.R39, "chain"),
+
+    PLACEHOLDER(Rule.R40, "key", "value"),
+
+    COLOUR(Rule.R41, "key", "value");
 
     private final Rule rule;
     private final Set<String> placeholders;

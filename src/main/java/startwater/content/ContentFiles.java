@@ -8,11 +8,12 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Function;
+import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
 import startwater.drill.Scenario;
 
@@ -52,12 +53,20 @@ public final class ContentFiles {
     }
 
     /**
-     * Checks all of them, alone and against each other.
+     * Checks all of them, alone and against each other, and plays each drill to its end.
      *
-     * @param player plays a drill to its end, or says why that cannot be
      * @return the faults by file and line; none when all is well
      */
-    public List<Fault> check(Function<Scenario, Optional<String>> player) {
+    public List<Fault> checkAndPlay() {
+        return check(TrialPlay::play);
+    }
+
+    /** Checks all of them without playing a drill. */
+    public List<Fault> check() {
+        return check(ContentSet.UNPLAYED);
+    }
+
+    private List<Fault> check(BiConsumer<ScenarioReader.Placed, Faults> player) {
         List<Fault> all = new ArrayList<>(faults);
         all.addAll(ContentSet.of(
                         scenarios.stream().map(Loaded::of).toList(),
@@ -69,9 +78,16 @@ public final class ContentFiles {
         return List.copyOf(all);
     }
 
-    /** Checks all of them without playing a drill. */
-    public List<Fault> check() {
-        return check(ContentSet.UNPLAYED);
+    /** The drills among them that are sound on their own, by file. */
+    public Map<Path, Scenario> drills() {
+        Map<Path, Scenario> drills = new LinkedHashMap<>();
+        for (Path file : scenarios) {
+            Parsed<Scenario> parsed = ScenarioReader.read(file);
+            if (parsed.ok()) {
+                drills.put(file, parsed.get());
+            }
+        }
+        return drills;
     }
 
     private void name(Path path) {
@@ -106,7 +122,11 @@ public final class ContentFiles {
                 @Override
                 public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
                     String name = String.valueOf(file.getFileName());
-                    if (name.endsWith(ScenarioReader.ENDING)) {
+                    boolean ours = name.endsWith(ScenarioReader.ENDING)
+                            || LESSON.matcher(name).matches();
+                    if (ours && attributes.isSymbolicLink() && leaves(folder, file)) {
+                        fault(file, Complaint.LEAVES_FOLDER);
+                    } else if (name.endsWith(ScenarioReader.ENDING)) {
                         scenarios.add(file);
                     } else if (name.endsWith(".yml")) {
                         fault(file, Complaint.WRONG_ENDING);
@@ -124,6 +144,15 @@ public final class ContentFiles {
             });
         } catch (IOException e) {
             fault(folder, Complaint.UNREADABLE);
+        }
+    }
+
+    /** Whether a link leads out of the folder that is checked; one that leads nowhere does not. */
+    private static boolean leaves(Path folder, Path link) {
+        try {
+            return !link.toRealPath().startsWith(folder.toRealPath());
+        } catch (IOException e) {
+            return false;
         }
     }
 

@@ -6,10 +6,9 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.Function;
+import java.util.function.BiConsumer;
 import startwater.drill.Scenario;
 
 /**
@@ -21,7 +20,7 @@ import startwater.drill.Scenario;
  */
 record ContentSet(List<Scenario> scenarios, List<Lesson> lessons, List<Fault> faults) {
     /** A player that never complains: for where playing would take too long. */
-    static final Function<Scenario, Optional<String>> UNPLAYED = scenario -> Optional.empty();
+    static final BiConsumer<ScenarioReader.Placed, Faults> UNPLAYED = (placed, faults) -> {};
 
     ContentSet {
         scenarios = List.copyOf(scenarios);
@@ -33,18 +32,19 @@ record ContentSet(List<Scenario> scenarios, List<Lesson> lessons, List<Fault> fa
      * Reads files.
      *
      * @param otherDrills ids of drills elsewhere to which lessons may link
-     * @param player plays a drill to its end, or says why that cannot be
+     * @param player plays a drill to its end, and notes why that cannot be
      */
     static ContentSet of(
             List<Loaded> scenarioFiles,
             List<Loaded> lessonFiles,
             Set<String> otherDrills,
-            Function<Scenario, Optional<String>> player) {
+            BiConsumer<ScenarioReader.Placed, Faults> player) {
         Reading reading = new Reading();
         reading.drills.addAll(otherDrills);
         scenarioFiles.forEach(file -> reading.scenario(file, player));
         lessonFiles.forEach(reading::lesson);
         reading.twins();
+        reading.order();
         return new ContentSet(
                 reading.scenarios.values().stream()
                         .sorted(Comparator.comparingInt(Scenario::number))
@@ -65,7 +65,7 @@ record ContentSet(List<Scenario> scenarios, List<Lesson> lessons, List<Fault> fa
         private final Map<String, String> lessonNumbers = new HashMap<>();
         private final List<Fault> faults = new ArrayList<>();
 
-        private void scenario(Loaded file, Function<Scenario, Optional<String>> player) {
+        private void scenario(Loaded file, BiConsumer<ScenarioReader.Placed, Faults> player) {
             // A broken drill is there all the same: lessons that link to it are not at fault.
             drills.add(FileNames.base(file.file(), ScenarioReader.ENDING));
             Parsed<ScenarioReader.Placed> parsed = ScenarioReader.parse(file);
@@ -79,7 +79,7 @@ record ContentSet(List<Scenario> scenarios, List<Lesson> lessons, List<Fault> fa
             if (other != null) {
                 add(
                         file.file(),
-                        placed.numberLine(),
+                        placed.root().line("number"),
                         Complaint.NUMBER_TWICE,
                         "number",
                         scenario.number(),
@@ -87,9 +87,10 @@ record ContentSet(List<Scenario> scenarios, List<Lesson> lessons, List<Fault> fa
                         other);
                 return;
             }
-            Optional<String> why = player.apply(scenario);
-            if (why.isPresent()) {
-                add(file.file(), 0, Complaint.CANNOT_PLAY, "why", why.get());
+            Faults played = Faults.of(file.file());
+            player.accept(placed, played);
+            if (!played.none()) {
+                faults.addAll(played.list());
                 return;
             }
             scenarios.put(file.file(), scenario);
@@ -125,6 +126,30 @@ record ContentSet(List<Scenario> scenarios, List<Lesson> lessons, List<Fault> fa
                     faults.addAll(Twins.compare(file, here, there));
                 }
             }
+        }
+
+        /** Lessons that come first: they must be there, and no way along them may lead back. */
+        private void order() {
+            Map<String, List<String>> after = new TreeMap<>();
+            for (LessonReader.Placed placed : lessons.values()) {
+                if (placed.lesson().language().equals(Languages.ENGLISH)) {
+                    after.put(placed.lesson().id(), placed.lesson().after());
+                }
+            }
+            lessons.forEach((file, placed) -> {
+                if (placed.lesson().language().equals(Languages.ENGLISH)) {
+                    faults.addAll(LessonOrder.check(file, placed, after, lessonIds()));
+                }
+            });
+        }
+
+        /** Those that are there, broken ones among them. */
+        private Set<String> lessonIds() {
+            Set<String> ids = new HashSet<>();
+            for (String file : lessonFiles) {
+                ids.add(FileNames.base(file, LessonReader.ENDING).replace(".es", ""));
+            }
+            return ids;
         }
 
         private void add(String file, int line, Complaint complaint, Object... values) {

@@ -12,6 +12,7 @@ import java.util.List;
  * @param minutes how long it takes
  * @param skills ids of the skills it teaches
  * @param rules numbers of the standing rules it teaches
+ * @param after ids of lessons that come first
  * @param competencies published units of competency it covers
  * @param sources where its facts come from
  * @param blocks prose and live blocks in order
@@ -24,12 +25,14 @@ public record Lesson(
         int minutes,
         List<String> skills,
         List<Integer> rules,
+        List<String> after,
         List<String> competencies,
         List<String> sources,
         List<Block> blocks) {
     public Lesson {
         skills = List.copyOf(skills);
         rules = List.copyOf(rules);
+        after = List.copyOf(after);
         competencies = List.copyOf(competencies);
         sources = List.copyOf(sources);
         blocks = List.copyOf(blocks);

@@ -17,7 +17,6 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.nodes.Node;
 import startwater.bench.Measure;
-import startwater.bench.Sum;
 import startwater.bench.Unit;
 import startwater.fish.Species;
 
@@ -26,7 +25,7 @@ final class LessonFront {
     private static final String FENCE = "---";
 
     private static final GroupShape NAMED_NUMBER = group(
-            need("sum", new WordShape(NamedNumber.sumIds()), "Which sum"),
+            need("sum", new WordShape(Reckoning.ids()), "Which sum"),
             need("inputs", new MapShape(number(-1e6, 1e6), 12), "Its inputs"),
             may("species", new WordShape(Species.ids()), "Which species, where the sum asks for it"),
             need("find", text(60), "Which result"),
@@ -38,6 +37,7 @@ final class LessonFront {
             need("minutes", whole(1, 30), "How long it takes"),
             need("skills", set(new WordShape(ScenarioShape.skillIds()), 1, 4), "What it teaches"),
             need("rules", set(whole(1, ScenarioShape.STANDING_RULES), 0, 6), "Standing rules it teaches"),
+            may("after", set(text(60), 0, 6), "Lessons that come first, by id"),
             may("competencies", list(text(160), 0, 12), "Published units of competency it covers"),
             need("sources", list(text(240), 1, 12), "Where its facts come from"),
             may("values", new MapShape(NAMED_NUMBER, 40), "Numbers computed for the prose, by name"));
@@ -107,8 +107,7 @@ final class LessonFront {
     }
 
     private static Inline.Computed computed(String name, Fields f) {
-        Sum sum = NamedNumber.sum(f.text("sum")).orElseThrow().work(NamedNumber.given(f));
-        Measure result = NamedNumber.result(sum, f.text("find"));
+        Measure result = NamedNumber.of(f);
         return f.flag("percent")
                 ? new Inline.Computed(name, 100 * result.value(), Unit.PERCENT.symbol(), f.whole("decimals"))
                 : new Inline.Computed(name, result.value(), result.unit().symbol(), f.whole("decimals"));

@@ -102,6 +102,7 @@ public final class LessonReader {
                 f.whole("minutes"),
                 f.texts("skills"),
                 f.wholes("rules"),
+                f.texts("after"),
                 f.texts("competencies"),
                 f.texts("sources"),
                 blocks);

@@ -1,12 +1,11 @@
 package startwater.content;
 
-import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import startwater.bench.SumKind;
 
 /** The rules of the live blocks of one lesson: R15, R16 and R33 to R36. */
 final class LessonRules {
@@ -15,7 +14,7 @@ final class LessonRules {
 
     private final PlainWords plain;
     private final @Nullable Set<String> drills;
-    private final Map<SumKind, Integer> blankBefore = new EnumMap<>(SumKind.class);
+    private final Map<String, Integer> blankBefore = new HashMap<>();
     private Faults faults;
 
     /** @param drills ids of the drills there are; null when that is not known */
@@ -44,10 +43,10 @@ final class LessonRules {
         easy(f, "ask");
         f.groups("steps").forEach(step -> easy(step, "say"));
         sums().check(f, f.groups("steps"));
-        NamedNumber.sum(f.text("sum")).ifPresent(sum -> fade(sum, f));
+        Reckoning.byId(f.text("sum")).ifPresent(sum -> fade(sum.id(), f));
     }
 
-    private void fade(SumKind sum, Fields f) {
+    private void fade(String sum, Fields f) {
         if (!f.sound("blank")) {
             return;
         }
@@ -76,6 +75,22 @@ final class LessonRules {
         if (!options.isEmpty() && right != 1 && options.stream().allMatch(option -> option.sound("right"))) {
             faults.add(f.line("options"), Complaint.NOT_ONE_RIGHT, "count", right);
         }
+        sums().check(f, List.of(f));
+    }
+
+    void strip(Fields f) {
+        easy(f, "ask");
+        easy(f, "because");
+        thin(f, "because");
+        if (f.sound("water") && f.group("water").keys().isEmpty()) {
+            faults.add(f.line("water"), Complaint.LIST_TOO_SHORT, "key", "water", "count", 0, "least", 1);
+        }
+    }
+
+    void predict(Fields f) {
+        easy(f, "ask");
+        easy(f, "because");
+        thin(f, "because");
         sums().check(f, List.of(f));
     }
 

@@ -3,26 +3,12 @@ package startwater.content;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import startwater.bench.Given;
 import startwater.bench.Measure;
-import startwater.bench.Sum;
-import startwater.bench.SumKind;
 
 /** Numbers that content names by a sum, its inputs and one of its results. */
 final class NamedNumber {
     private NamedNumber() {}
-
-    static List<String> sumIds() {
-        return java.util.Arrays.stream(SumKind.values()).map(SumKind::id).toList();
-    }
-
-    /** The sum with this name. */
-    static Optional<SumKind> sum(String id) {
-        return java.util.Arrays.stream(SumKind.values())
-                .filter(kind -> kind.id().equals(id))
-                .findFirst();
-    }
 
     /** What a block gives to its sum. */
     static Given given(Fields f) {
@@ -32,16 +18,12 @@ final class NamedNumber {
         return new Given(numbers, f.text("species"));
     }
 
-    static List<String> resultNames(Sum sum) {
-        return sum.values().stream().map(Measure::name).toList();
+    static List<String> resultNames(List<Measure> results) {
+        return results.stream().map(Measure::name).toList();
     }
 
-    /** A result by its name. @throws IllegalArgumentException when the sum has no such result */
-    static Measure result(Sum sum, String name) {
-        return sum.values().stream()
-                .filter(value -> value.name().equals(name))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "The sum " + sum.kind().id() + " gives " + resultNames(sum) + ", not " + name));
+    /** The number that fields name. Only for fields that broke no rule. */
+    static Measure of(Fields f) {
+        return Reckoning.byId(f.text("sum")).orElseThrow().result(given(f), f.text("find"));
     }
 }

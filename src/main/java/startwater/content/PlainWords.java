@@ -31,6 +31,7 @@ record PlainWords(String language, double mostGrade) {
 
     /** Notes what is hard in a text. @param key the name of the text for the sentence of a fault */
     void check(String text, String key, int line, Faults faults) {
+        FinishedText.check(text, key, line, faults);
         for (String sentence : Readability.sentences(text)) {
             List<String> words = Readability.words(sentence);
             if (words.size() > MOST_WORDS) {

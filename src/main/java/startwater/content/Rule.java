@@ -78,7 +78,15 @@ public enum Rule {
     /** Sums fade. */
     R36,
     /** Computed values in prose are named. */
-    R37;
+    R37,
+    /** Play stays within what the equations are published for. */
+    R38,
+    /** Lessons that come first are there, and never in a circle. */
+    R39,
+    /** Texts are finished. */
+    R40,
+    /** Readings are told by number, not by colour. */
+    R41;
 
     /** Key of its sentence in the language files. */
     String key() {

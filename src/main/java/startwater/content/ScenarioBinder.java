@@ -32,7 +32,8 @@ final class ScenarioBinder {
                 unknowns(root.group("unknowns")),
                 keeper(root.group("keeper")),
                 shelf(root.group("shelf")),
-                root.groups("events").stream().map(ScenarioBinder::event).toList());
+                root.groups("events").stream().map(ScenarioBinder::event).toList(),
+                root.has("nursery") ? nursery(root.group("nursery")) : null);
     }
 
     private static Scenario.Words words(Fields f) {
@@ -58,7 +59,20 @@ final class ScenarioBinder {
                 f.number("roomCarbonDioxidePpm"),
                 f.number("altitudeM"),
                 f.number("setPointC"),
-                f.number("temperatureRatePerDay"));
+                f.number("temperatureRatePerDay"),
+                f.has("roomC") ? f.number("roomC") : null,
+                f.number("exchangePerDay", 0),
+                f.number("evaporationLPerDay", 0),
+                f.number("plantUptakeMgPerDay", 0));
+    }
+
+    private static Scenario.Nursery nursery(Fields f) {
+        return new Scenario.Nursery(
+                system(f.group("system")),
+                fish(f.group("fish")),
+                f.number("feed"),
+                f.number("changePerDay"),
+                f.number("filterShare"));
     }
 
     private static Scenario.Fish fish(Fields f) {
@@ -148,7 +162,9 @@ final class ScenarioBinder {
                 f.whole("strips"),
                 f.whole("chlorideStrips"),
                 f.flag("oxygenMeter"),
-                f.flag("phMeter"));
+                f.flag("phMeter"),
+                f.number("ripeMediaShare", 0),
+                f.number("spareAirKlaPerHour", 0));
     }
 
     private static Scenario.Happening event(Fields f) {

@@ -11,8 +11,8 @@ public final class ScenarioReader {
 
     private ScenarioReader() {}
 
-    /** A drill with the line of its number, for the rule that needs all drills. */
-    record Placed(Scenario scenario, int numberLine) {}
+    /** A drill with the lines of its keys, for the rules that need all drills or play them. */
+    record Placed(Scenario scenario, Fields root) {}
 
     /** Reads a file; never throws for what stands in it. Faults name the path as given. */
     public static Parsed<Scenario> read(Path path) {
@@ -43,8 +43,6 @@ public final class ScenarioReader {
         if (root != Fields.NONE) {
             ScenarioRules.check(root, name, faults);
         }
-        return faults.none()
-                ? Parsed.of(new Placed(ScenarioBinder.scenario(root), root.line("number")))
-                : Parsed.failed(faults);
+        return faults.none() ? Parsed.of(new Placed(ScenarioBinder.scenario(root), root)) : Parsed.failed(faults);
     }
 }

@@ -23,6 +23,7 @@ final class ScenarioRules {
         rules.fishOrPlan();
         rules.density("fish");
         rules.density("plannedFish");
+        rules.nursery();
         new CalendarRules(root, faults).check();
         new WaterRules(root, faults).check();
     }
@@ -55,21 +56,33 @@ final class ScenarioRules {
         }
     }
 
+    private void nursery() {
+        if (!root.has("nursery")) {
+            return;
+        }
+        Fields nursery = root.group("nursery");
+        Fields fish = nursery.group("fish");
+        Fields planned = root.group("plannedFish");
+        if (root.has("fish")
+                || !root.has("plannedFish")
+                || !fish.text("species").equals(planned.text("species"))
+                || fish.number("count") != planned.number("count")) {
+            faults.add(root.line("nursery"), Complaint.NURSERY_NOT_PLANNED);
+        }
+        density(fish, nursery.group("system"), nursery.line("fish"));
+    }
+
     private void density(String key) {
-        Fields fish = root.group(key);
-        Fields system = root.group("system");
+        density(root.group(key), root.group("system"), root.line(key));
+    }
+
+    private void density(Fields fish, Fields system, int line) {
         double density = fish.number("count") * fish.number("massG") / system.number("volumeL");
         double air = system.number("airKlaPerHour");
         if (density > MOST_KG_PER_M3) {
-            faults.add(root.line(key), Complaint.STOCK_TOO_DENSE, "density", density, "most", MOST_KG_PER_M3);
+            faults.add(line, Complaint.STOCK_TOO_DENSE, "density", density, "most", MOST_KG_PER_M3);
         } else if (density > MOST_KG_PER_M3_WITHOUT_AIR && air == 0) {
-            faults.add(
-                    root.line(key),
-                    Complaint.STOCK_WITHOUT_AIR,
-                    "density",
-                    density,
-                    "most",
-                    MOST_KG_PER_M3_WITHOUT_AIR);
+            faults.add(line, Complaint.STOCK_WITHOUT_AIR, "density", density, "most", MOST_KG_PER_M3_WITHOUT_AIR);
         }
     }
 }

@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import startwater.biofilter.FilterMedia;
 import startwater.drill.Habit;
 import startwater.drill.Scenario;
 import startwater.drill.Skill;
@@ -36,10 +37,12 @@ final class ScenarioShape {
     static final double MOST_SET_POINT_C = 40;
     /** Most table rations of a day that somebody gives at once. */
     static final double MOST_RATIONS = 10;
+    /** Most of the filter that a drug may kill. */
+    static final double MOST_KILLED = 0.99;
     /** Number of standing rules. */
     static final int STANDING_RULES = 15;
 
-    static final List<String> MEDIA = List.of("moving-bed", "static-plastic", "sand", "sponge");
+    static final List<String> MEDIA = FilterMedia.ids();
 
     private static final int CARD_LINE = 32;
     private static final double MOST_GRAMS = 100_000;
@@ -64,7 +67,11 @@ final class ScenarioShape {
             need("roomCarbonDioxidePpm", number(300, 10_000), "CO2 in the air of the room, ppm (600 indoors)"),
             need("altitudeM", number(0, 5000), "Height above the sea, m"),
             need("setPointC", number(LEAST_SET_POINT_C, MOST_SET_POINT_C), "Temperature to which the water drifts, C"),
-            need("temperatureRatePerDay", number(0.1, 24), "How fast it drifts there, 1/d (about 2)"));
+            need("temperatureRatePerDay", number(0.1, 24), "How fast it drifts there, 1/d (about 2)"),
+            may("roomC", number(LEAST_SET_POINT_C, MOST_SET_POINT_C), "Where it drifts without heater or cooler, C"),
+            may("exchangePerDay", number(0, 20), "Slow exchange with the source, tank volumes a day; left out: none"),
+            may("evaporationLPerDay", number(0, 10_000), "Evaporates and is topped up, L/d; left out: none"),
+            may("plantUptakeMgPerDay", number(0, 1_000_000), "Nitrate a plant bed takes at most, mg N/d"));
 
     static final GroupShape FISH = group(
             need("species", new WordShape(Species.ids()), "Species"),
@@ -97,7 +104,8 @@ final class ScenarioShape {
             need("before", list(BEFORE, 0, 40), "What was done until then"));
 
     /** Shapes that stand in several places, by the names under which the schema tells them. */
-    static final Map<String, Shape> SHARED = Map.of("words", WORDS, "fish", FISH, "prior", new OneKeyShape(priors()));
+    static final Map<String, Shape> SHARED =
+            Map.of("words", WORDS, "system", SYSTEM, "fish", FISH, "prior", new OneKeyShape(priors()));
 
     static final GroupShape AWAY = group(
             need("fromDay", number(0, 400), "From this day on, counted from day 0, nobody comes"),
@@ -122,13 +130,22 @@ final class ScenarioShape {
             need("strips", whole(0, 500), "Test strips"),
             need("chlorideStrips", whole(0, 500), "Chloride strips"),
             need("oxygenMeter", new FlagShape(), "Whether there is one"),
-            need("phMeter", new FlagShape(), "Whether there is one"));
+            need("phMeter", new FlagShape(), "Whether there is one"),
+            may("ripeMediaShare", number(0, 1), "A bag of ripe media: bacteria, share of this filter's capacity"),
+            may("spareAirKlaPerHour", number(0, 20), "Air that needs no mains: oxygen transfer at 20 C, 1/h"));
+
+    static final GroupShape NURSERY = group(
+            need("system", shared("system"), "Its tank with filter and air"),
+            need("fish", shared("fish"), "Its fish: the ones that are to come"),
+            need("feed", number(0, 2), "Share of the table ration they get"),
+            need("changePerDay", number(0, 0.95), "Share of its water changed each day"),
+            need("filterShare", number(1e-6, 1), "How ripe its filter was on day 0, share of capacity"));
 
     static final GroupShape EVENT = group(
             need("atDay", number(0, 400), "Days from day 0"),
             need("kind", new WordShape(eventKinds()), "What happens"),
-            may("hours", number(0, 1000), "How long it is off, h; left out: for good"),
-            may("amount", number(0, 100), "C for set-point; day's table rations given at once for overfed"));
+            may("hours", number(0, 1000), "How long it lasts, h; left out: for good, or until somebody sees to it"),
+            may("amount", number(0, 100), "C for temperatures; day's rations at once; share of the filter for a drug"));
 
     static final GroupShape FILE = group(
             need("schema", new VersionShape(SCHEMA), "Always 1"),
@@ -143,7 +160,7 @@ final class ScenarioShape {
             need("skills", set(new WordShape(skillIds()), 1, 8), "Skills that are drilled"),
             need("exposes", set(new WordShape(habitIds()), 0, 12), "Habits that do badly here"),
             need("rules", set(whole(1, STANDING_RULES), 1, 6), "Standing rules in which the debrief should end"),
-            need("system", SYSTEM, "The tank with its filter and air"),
+            need("system", shared("system"), "The tank with its filter and air"),
             may("fish", shared("fish"), "The fish in it"),
             may("plannedFish", shared("fish"), "The fish that are to come, where there are none yet"),
             need("source", SOURCE, "The water at hand"),
@@ -151,7 +168,8 @@ final class ScenarioShape {
             may("unknowns", unknowns(), "What nobody knows for sure: priors that differ from the usual ones"),
             need("keeper", KEEPER, "When somebody is there"),
             need("shelf", SHELF, "What is at hand"),
-            may("events", list(EVENT, 0, 40), "What happens by itself"));
+            may("events", list(EVENT, 0, 40), "What happens by itself"),
+            may("nursery", NURSERY, "A second system beside, that holds the fish that are to come"));
 
     private ScenarioShape() {}
 

@@ -1,10 +1,12 @@
 package startwater.content;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import startwater.bench.Given;
 import startwater.bench.Input;
+import startwater.bench.Measure;
 import startwater.bench.RefusedInputException;
-import startwater.bench.Sum;
-import startwater.bench.SumKind;
 
 /** Whether a sum gets what it needs and gives what is asked for: R34. */
 final class SumRules {
@@ -16,7 +18,7 @@ final class SumRules {
 
     /** Checks a sum and its inputs; each asker names one of its results under {@code find}. */
     void check(Fields f, List<Fields> askers) {
-        NamedNumber.sum(f.text("sum")).ifPresent(kind -> {
+        Reckoning.byId(f.text("sum")).ifPresent(kind -> {
             int before = faults.count();
             inputs(kind, f);
             boolean sound = f.sound("inputs") && faults.count() == before;
@@ -27,15 +29,15 @@ final class SumRules {
         });
     }
 
-    private void work(SumKind kind, Fields f, List<Fields> askers) {
-        Sum sum;
+    private void work(Reckoning kind, Fields f, List<Fields> askers) {
+        List<Measure> worked;
         try {
-            sum = kind.work(NamedNumber.given(f));
+            worked = kind.work(NamedNumber.given(f));
         } catch (RefusedInputException refused) {
             faults.add(f.line("inputs"), Complaint.SUM_REFUSED, "sum", kind.id(), "key", refused.input());
             return;
         }
-        List<String> results = NamedNumber.resultNames(sum);
+        List<String> results = NamedNumber.resultNames(worked);
         for (Fields asker : askers) {
             String find = asker.text("find");
             if (asker.sound("find") && !results.contains(find)) {
@@ -52,7 +54,7 @@ final class SumRules {
         }
     }
 
-    private void inputs(SumKind kind, Fields f) {
+    private void inputs(Reckoning kind, Fields f) {
         if (!f.sound("inputs")) {
             return;
         }
@@ -64,6 +66,11 @@ final class SumRules {
                 faults.add(f.line("inputs"), Complaint.SUM_INPUT_MISSING, "sum", kind.id(), "key", input.name());
             }
         }
+        species(kind, f);
+        known(kind, inputs);
+    }
+
+    private void species(Reckoning kind, Fields f) {
         if (kind.asksSpecies() != f.has("species")) {
             Complaint complaint = kind.asksSpecies() ? Complaint.SUM_INPUT_MISSING : Complaint.SUM_NEEDS_NO_SPECIES;
             Object[] values = kind.asksSpecies()
@@ -71,11 +78,11 @@ final class SumRules {
                     : new Object[] {"sum", kind.id()};
             faults.add(f.line("species"), complaint, values);
         }
-        known(kind, inputs);
     }
 
     /** Checks the sliders and fixed inputs of a figure. */
     void figure(Fields f) {
+        int before = faults.count();
         Fields sliders = f.group("sliders");
         Fields fixed = f.group("fixed");
         for (String name : sliders.keys()) {
@@ -93,7 +100,7 @@ final class SumRules {
         if (!f.sound("kind")) {
             return;
         }
-        SumKind kind = FigureKind.byId(f.text("kind")).sum();
+        Reckoning kind = FigureKind.byId(f.text("kind")).sum();
         for (Input input : kind.inputs()) {
             String name = input.name();
             if (input.required() && !sliders.has(name) && !fixed.has(name)) {
@@ -104,11 +111,30 @@ final class SumRules {
             range(input, slider.number("high"), slider.line("high"));
             range(input, fixed.number(name), fixed.line(name));
         }
+        species(kind, f);
         known(kind, sliders);
         known(kind, fixed);
+        if (faults.count() == before) {
+            drawn(kind, f, sliders, fixed);
+        }
     }
 
-    private void known(SumKind kind, Fields inputs) {
+    /** Whether the figure can be drawn with every slider where it stands at first. */
+    private void drawn(Reckoning kind, Fields f, Fields sliders, Fields fixed) {
+        Map<String, Double> at = new HashMap<>();
+        fixed.keys().forEach(name -> at.put(name, fixed.number(name)));
+        sliders.keys().forEach(name -> at.put(name, sliders.group(name).number("at")));
+        if (at.values().stream().anyMatch(value -> value.isNaN())) {
+            return;
+        }
+        try {
+            kind.work(new Given(at, f.text("species")));
+        } catch (RefusedInputException refused) {
+            faults.add(f.line("sliders"), Complaint.SUM_REFUSED, "sum", kind.id(), "key", refused.input());
+        }
+    }
+
+    private void known(Reckoning kind, Fields inputs) {
         List<String> names = kind.inputs().stream().map(Input::name).toList();
         for (String name : inputs.keys()) {
             if (!names.contains(name)) {

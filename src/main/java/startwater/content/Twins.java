@@ -5,7 +5,7 @@ import java.util.List;
 
 /** Holds the two languages of a lesson against each other: R32. */
 final class Twins {
-    private static final List<String> SAME_IN_FRONT = List.of("minutes", "skills", "rules");
+    private static final List<String> SAME_IN_FRONT = List.of("minutes", "skills", "rules", "after", "competencies");
     private static final String NOTHING = "-";
 
     private Twins() {}

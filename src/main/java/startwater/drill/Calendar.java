@@ -91,6 +91,20 @@ public final class Calendar {
         }
     }
 
+    /** Minutes after which somebody who is called is there, unless the next visit comes first. */
+    private static final int CALLED_AFTER = 240;
+
+    /**
+     * When somebody comes who was asked at one visit to come before the next: half-way, or who is called, after four hours.
+     *
+     * @param from minute of the visit
+     * @param next minute of the next one
+     */
+    public static int attendedAt(int from, int next, Decision.FollowUp followUp) {
+        int halfWay = from + (next - from) / 2;
+        return followUp == Decision.FollowUp.CALL ? Math.min(from + CALLED_AFTER, halfWay) : halfWay;
+    }
+
     /** When the learner is next asked by plan after this visit: the next decision visit, or the end. */
     public int nextDecisionAfter(int number) {
         for (int asked : scenario.keeper().decisionVisits()) {

@@ -1,5 +1,6 @@
 package startwater.drill;
 
+import java.util.function.Consumer;
 import startwater.water.Dose;
 
 /**
@@ -16,6 +17,10 @@ import startwater.water.Dose;
  * @param air what is done about the air
  * @param filter what is done to the filter
  * @param helpers whom to ask or when to look again
+ * @param pump whether the pump is to run from now on; one that stands is started, once the filter is seen to
+ * @param heater whether heater or cooler are to run from now on
+ * @param stock share of the planned fish put in now, 0..1
+ * @param ripeMedia share of the ripe media at hand, or of the nursery's, hung into the filter now, 0..1
  */
 public record Decision(
         double feed,
@@ -27,11 +32,17 @@ public record Decision(
         double ammoniumChlorideG,
         Air air,
         FilterCare filter,
-        FollowUp helpers) {
+        FollowUp helpers,
+        boolean pump,
+        boolean heater,
+        double stock,
+        double ripeMedia) {
     /** The air devices. */
     public enum Air {
         ON,
-        OFF
+        OFF,
+        /** As on, and the spare air beside, which runs without mains power. */
+        SPARE
     }
 
     /** The filter. */
@@ -40,7 +51,9 @@ public record Decision(
         /** Rinsed gently in tank water. */
         RINSE,
         /** Cleaned until it shines, under the tap. */
-        SCRUB
+        SCRUB,
+        /** A bed without flow is drained, before it starts again. */
+        DRAIN
     }
 
     /** Attention beyond the next visit. */
@@ -48,13 +61,22 @@ public record Decision(
         NONE,
         /** Somebody looks again in the middle of the way to the next visit, and acts by the standing rules. */
         LOOK_AGAIN,
-        /** Somebody who knows is called. */
-        CALL
+        /** Somebody who knows is called: comes within four hours, tests without misreading, acts by the standing rules. */
+        CALL;
+
+        /** Who then acts. */
+        public Actor actor() {
+            return switch (this) {
+                case NONE -> Actor.ORDERS;
+                case LOOK_AGAIN -> Actor.HELPER;
+                case CALL -> Actor.EXPERT;
+            };
+        }
     }
 
-    /** Feed half, nothing else. */
+    /** Full ration, everything runs, nothing else. */
     public static final Decision LEAVE_ALONE =
-            new Decision(1, 0, true, 0, 0, 0, 0, Air.ON, FilterCare.LEAVE, FollowUp.NONE);
+            new Decision(1, 0, true, 0, 0, 0, 0, Air.ON, FilterCare.LEAVE, FollowUp.NONE, true, true, 0, 0);
 
     public Decision {
         within("feed", feed, 0, 2);
@@ -63,6 +85,8 @@ public record Decision(
         within("bicarbonate, g", bicarbonateG, 0, 1e6);
         within("soda ash, g", sodaAshG, 0, 1e6);
         within("ammonium chloride, g", ammoniumChlorideG, 0, 1e6);
+        within("stock", stock, 0, 1);
+        within("ripe media", ripeMedia, 0, 1);
     }
 
     private static void within(String what, double value, double low, double high) {
@@ -84,51 +108,118 @@ public record Decision(
     }
 
     public Decision withFeed(double value) {
-        return new Decision(
-                value, change, neutralise, saltG, bicarbonateG, sodaAshG, ammoniumChlorideG, air, filter, helpers);
+        return with(d -> d.feed = value);
     }
 
     public Decision withChange(double value) {
-        return new Decision(
-                feed, value, neutralise, saltG, bicarbonateG, sodaAshG, ammoniumChlorideG, air, filter, helpers);
+        return with(d -> d.change = value);
     }
 
     public Decision withNeutralise(boolean value) {
-        return new Decision(
-                feed, change, value, saltG, bicarbonateG, sodaAshG, ammoniumChlorideG, air, filter, helpers);
+        return with(d -> d.neutralise = value);
     }
 
-    public Decision withSalt(double grams) {
-        return new Decision(
-                feed, change, neutralise, grams, bicarbonateG, sodaAshG, ammoniumChlorideG, air, filter, helpers);
+    public Decision withSalt(double value) {
+        return with(d -> d.saltG = value);
     }
 
-    public Decision withBicarbonate(double grams) {
-        return new Decision(feed, change, neutralise, saltG, grams, sodaAshG, ammoniumChlorideG, air, filter, helpers);
+    public Decision withBicarbonate(double value) {
+        return with(d -> d.bicarbonateG = value);
     }
 
-    public Decision withSodaAsh(double grams) {
-        return new Decision(
-                feed, change, neutralise, saltG, bicarbonateG, grams, ammoniumChlorideG, air, filter, helpers);
+    public Decision withSodaAsh(double value) {
+        return with(d -> d.sodaAshG = value);
     }
 
-    public Decision withAmmoniumChloride(double grams) {
-        return new Decision(feed, change, neutralise, saltG, bicarbonateG, sodaAshG, grams, air, filter, helpers);
+    public Decision withAmmoniumChloride(double value) {
+        return with(d -> d.ammoniumChlorideG = value);
     }
 
     public Decision withAir(Air value) {
-        return new Decision(
-                feed, change, neutralise, saltG, bicarbonateG, sodaAshG, ammoniumChlorideG, value, filter, helpers);
+        return with(d -> d.air = value);
     }
 
     public Decision withFilter(FilterCare value) {
-        return new Decision(
-                feed, change, neutralise, saltG, bicarbonateG, sodaAshG, ammoniumChlorideG, air, value, helpers);
+        return with(d -> d.filter = value);
     }
 
     public Decision withFollowUp(FollowUp value) {
-        return new Decision(
-                feed, change, neutralise, saltG, bicarbonateG, sodaAshG, ammoniumChlorideG, air, filter, value);
+        return with(d -> d.helpers = value);
+    }
+
+    public Decision withPump(boolean value) {
+        return with(d -> d.pump = value);
+    }
+
+    public Decision withHeater(boolean value) {
+        return with(d -> d.heater = value);
+    }
+
+    public Decision withStock(double value) {
+        return with(d -> d.stock = value);
+    }
+
+    public Decision withRipeMedia(double value) {
+        return with(d -> d.ripeMedia = value);
+    }
+
+    private Decision with(Consumer<Draft> change) {
+        Draft draft = new Draft(this);
+        change.accept(draft);
+        return draft.decision();
+    }
+
+    /** The one place that copies a decision field by field. */
+    private static final class Draft {
+        private double feed;
+        private double change;
+        private boolean neutralise;
+        private double saltG;
+        private double bicarbonateG;
+        private double sodaAshG;
+        private double ammoniumChlorideG;
+        private Air air;
+        private FilterCare filter;
+        private FollowUp helpers;
+        private boolean pump;
+        private boolean heater;
+        private double stock;
+        private double ripeMedia;
+
+        Draft(Decision of) {
+            feed = of.feed;
+            change = of.change;
+            neutralise = of.neutralise;
+            saltG = of.saltG;
+            bicarbonateG = of.bicarbonateG;
+            sodaAshG = of.sodaAshG;
+            ammoniumChlorideG = of.ammoniumChlorideG;
+            air = of.air;
+            filter = of.filter;
+            helpers = of.helpers;
+            pump = of.pump;
+            heater = of.heater;
+            stock = of.stock;
+            ripeMedia = of.ripeMedia;
+        }
+
+        Decision decision() {
+            return new Decision(
+                    feed,
+                    change,
+                    neutralise,
+                    saltG,
+                    bicarbonateG,
+                    sodaAshG,
+                    ammoniumChlorideG,
+                    air,
+                    filter,
+                    helpers,
+                    pump,
+                    heater,
+                    stock,
+                    ripeMedia);
+        }
     }
 
     /** Number of jobs it makes: what is done beyond feeding, each costs a little. */
@@ -141,6 +232,9 @@ public record Decision(
         jobs += ammoniumChlorideG > 0 ? 1 : 0;
         jobs += filter != FilterCare.LEAVE ? 1 : 0;
         jobs += helpers != FollowUp.NONE ? 1 : 0;
+        jobs += air == Air.SPARE ? 1 : 0;
+        jobs += stock > 0 ? 1 : 0;
+        jobs += ripeMedia > 0 ? 1 : 0;
         return jobs;
     }
 }

@@ -5,10 +5,12 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import startwater.quantity.Stream;
 import startwater.strip.FishMood;
 import startwater.strip.Pad;
+import startwater.strip.ReadingModel;
 import startwater.tank.FastStepper;
 import startwater.tank.TankLayout;
 import startwater.tank.TankParameters;
@@ -31,14 +33,16 @@ public final class DrillRun {
 
     private static final long FISH = 0x6669_7368L;
     private static final long STRIP = 0x7374_7269L;
+    private static final long EYES = 0x6865_6c70L;
 
     private final Scenario scenario;
     private final Calendar calendar;
     private final long variant;
     private final Pace pace;
+    private final @Nullable Attendant attendant;
     private final TankSim sim;
     private final FastStepper stepper = new FastStepper();
-    private final double[] fates;
+    private double[] fates;
     private final List<TruthPoint> truth = new ArrayList<>();
     private final List<DippedStrip> dipped = new ArrayList<>();
     private DrillLog past = DrillLog.EMPTY;
@@ -53,7 +57,7 @@ public final class DrillRun {
     private double ammoniumLeftG;
     private double filterDay = Double.NaN;
 
-    /** The hidden tank at one hour, for the reveal. */
+    /** The hidden tank at one hour, for the reveal; bacteria as shares of what the media can carry, 0..1. */
     public record TruthPoint(
             double day,
             double ammoniaMgPerL,
@@ -65,14 +69,17 @@ public final class DrillRun {
             double chlorideMgPerL,
             double toxicAmmoniaMgPerL,
             double effectiveNitriteMgPerL,
+            double aobShare,
+            double nobShare,
             double expectedAlive) {}
 
-    private DrillRun(Scenario scenario, long variant, Pace pace) {
+    private DrillRun(Scenario scenario, long variant, Pace pace, @Nullable Attendant attendant, TankWatch watch) {
         this.scenario = scenario;
         this.calendar = Calendar.of(scenario);
         this.variant = variant;
         this.pace = pace;
-        this.sim = TankSim.atFirstVisit(scenario, calendar, TankDraw.hidden(scenario, variant), stepper);
+        this.attendant = attendant;
+        this.sim = TankSim.atFirstVisit(scenario, calendar, TankDraw.hidden(scenario, variant), stepper, watch);
         this.alive = scenario.fishCount();
         this.fates = new double[alive];
         Stream fate = Stream.of(variant, FISH);
@@ -86,14 +93,29 @@ public final class DrillRun {
         arrive(0, true);
     }
 
-    /** A run at its first visit. @param variant which hidden tank */
+    /** A run at its first visit in which nobody can be asked to look again or be called. @param variant which hidden tank */
     public static DrillRun start(Scenario scenario, long variant, Pace pace) {
-        return new DrillRun(scenario, variant, pace);
+        return new DrillRun(scenario, variant, pace, null, TankWatch.NONE);
+    }
+
+    /**
+     * A run at its first visit.
+     *
+     * @param variant which hidden tank
+     * @param attendant how somebody acts who is asked to look again, or called
+     */
+    public static DrillRun start(Scenario scenario, long variant, Pace pace, Attendant attendant) {
+        return start(scenario, variant, pace, attendant, TankWatch.NONE);
+    }
+
+    /** The same under the eyes of {@code watch}: it sees the hidden tank from its filling on. */
+    public static DrillRun start(Scenario scenario, long variant, Pace pace, Attendant attendant, TankWatch watch) {
+        return new DrillRun(scenario, variant, pace, attendant, watch);
     }
 
     /** Plays a log again: the same readings and decisions on the same hidden tank. */
-    public static DrillRun replay(Scenario scenario, long variant, DrillLog log) {
-        DrillRun run = start(scenario, variant, Pace.LEARNER);
+    public static DrillRun replay(Scenario scenario, long variant, DrillLog log, Attendant attendant) {
+        DrillRun run = start(scenario, variant, Pace.LEARNER, attendant);
         for (VisitRecord record : log.visits()) {
             if (record.asked() && !run.over()) {
                 record.written().forEach(w -> {
@@ -112,16 +134,26 @@ public final class DrillRun {
 
     private void arrive(int number, boolean ask) {
         visit = number;
+        open = seenBy(ask ? Actor.LEARNER : Actor.ORDERS, visit);
+        asked += ask ? 1 : 0;
+    }
+
+    /** Somebody comes, counts the fish and looks. */
+    private VisitRecord seenBy(Actor actor, int number) {
         int found = count();
         sim.counted(alive);
-        Seen seen = Observation.see(scenario, sim, variant, visit, found, alive);
-        open = new VisitRecord(visit, sim.minute(), ask, seen, List.of(), null, null);
-        asked += ask ? 1 : 0;
+        Seen seen = Observation.see(scenario, sim, variant, number, actor, since(number), found, alive);
+        return new VisitRecord(number, sim.minute(), actor, seen, List.of(), null, null);
+    }
+
+    /** The minute of the visit before; a day before the first. */
+    private int since(int number) {
+        return number == 0 ? calendar.first() - Calendar.DAY : calendar.visit(number - 1);
     }
 
     /** Counts the living; returns how many died since. */
     private int count() {
-        if (scenario.fish() == null) {
+        if (fates.length == 0) {
             return 0;
         }
         double survival = sim.survival(0);
@@ -193,6 +225,11 @@ public final class DrillRun {
         return ammoniumLeftG;
     }
 
+    /** Share of the ripe media at hand that is left, 0..1. */
+    public double ripeMediaLeft() {
+        return sim.bagLeft();
+    }
+
     private int stripsUsed(Pad pad) {
         return pad == Pad.CHLORIDE
                 ? scenario.shelf().chlorideStrips() - chlorideStrips
@@ -254,16 +291,32 @@ public final class DrillRun {
         List<Written> kept = new ArrayList<>(at.written());
         kept.removeIf(w -> w.pad() == reading.pad() && w.strip() == reading.strip());
         kept.add(reading);
-        open = new VisitRecord(at.visit(), at.minute(), at.asked(), at.seen(), kept, null, null);
+        open = new VisitRecord(at.visit(), at.minute(), at.actor(), at.seen(), kept, null, null);
     }
 
-    /** Does what is decided and runs on to the next visit at which to decide, or to the end. */
+    /** Takes a reading of the open visit back. */
+    public void erase(Written reading) {
+        open = now().without(reading);
+    }
+
+    /**
+     * Does what is decided and runs on to the next visit at which to decide, or to the end.
+     *
+     * @throws IllegalStateException when somebody is to come and the run has nobody
+     */
     public void decide(Decision decision, @Nullable Prediction prediction) {
+        if (decision.helpers() != Decision.FollowUp.NONE && attendant == null) {
+            throw new IllegalStateException("Nobody can be asked to come in this run. Start it with an attendant.");
+        }
         Decision possible = fromShelf(decision);
         past = past.plus(now().decided(possible, prediction));
         FishMood mood = now().seen().mood();
         sim.act(possible);
+        if (possible.stock() > 0) {
+            arrivals();
+        }
         note(sim.state(), sim.day());
+        Decision orders = attended(possible);
         while (true) {
             int next = visit + 1;
             sim.goTo(calendar.after(visit), stepper, this::note);
@@ -274,17 +327,76 @@ public final class DrillRun {
             arrive(next, false);
             if (asksAt(next, mood)) {
                 VisitRecord at = now();
-                open = new VisitRecord(at.visit(), at.minute(), true, at.seen(), List.of(), null, null);
+                open = new VisitRecord(at.visit(), at.minute(), Actor.LEARNER, at.seen(), List.of(), null, null);
                 asked++;
                 return;
             }
             sim.visited();
-            past = past.plus(now().decided(standing(possible), null));
+            past = past.plus(now().decided(standing(orders), null));
         }
     }
 
+    /** Lets whoever was asked come before the next visit, test and act; returns the orders that stand then. */
+    private Decision attended(Decision decided) {
+        Actor actor = decided.helpers().actor();
+        if (attendant == null || !actor.standsIn() || (scenario.fish() != null && alive == 0)) {
+            return decided;
+        }
+        int at = Calendar.attendedAt(sim.minute(), calendar.after(visit), decided.helpers());
+        sim.goTo(at, stepper, this::note);
+        open = seenBy(actor, visit);
+        Set<Pad> pads = attendant.tests(scenario, calendar, log());
+        if (actor == Actor.EXPERT) {
+            readByKit(pads);
+        } else {
+            readByHelper(pads);
+        }
+        Decision acted = fromShelf(attendant.decide(scenario, calendar, log())).withFollowUp(Decision.FollowUp.NONE);
+        past = past.plus(now().decided(acted, null));
+        sim.act(acted);
+        note(sim.state(), sim.day());
+        return acted;
+    }
+
+    private void readByKit(Set<Pad> pads) {
+        for (Pad pad : pads) {
+            double normal = Stream.of(variant, STRIP, Written.OWN_KIT, sim.minute(), pad.ordinal())
+                    .normal();
+            write(new Written(pad, Observation.kitStop(pad, sim.state(), normal), 1, Written.OWN_KIT));
+        }
+    }
+
+    /** A helper dips what is on the shelf and reads as the learner would. */
+    private void readByHelper(Set<Pad> pads) {
+        boolean colours = pads.stream().anyMatch(p -> p != Pad.CHLORIDE) && strips > 0;
+        DippedStrip strip = colours ? dip(1) : null;
+        DippedStrip column = pads.contains(Pad.CHLORIDE) && chlorideStrips > 0 ? dipChloride() : null;
+        for (Pad pad : pads) {
+            DippedStrip dippedFor = pad == Pad.CHLORIDE ? column : strip;
+            if (dippedFor != null) {
+                double sigma = ReadingModel.readingSigmaBlocks(pad, Observation.READER_SIGMA_LAB);
+                double normal = Stream.of(variant, EYES, dippedFor.number(), pad.ordinal())
+                        .normal();
+                int stop = ReadingModel.readStop(pad, dippedFor.position(pad), sigma, normal);
+                write(new Written(pad, stop, 1, dippedFor.number()));
+            }
+        }
+    }
+
+    /** Fish have come in: they are counted, and every living fish gets a fate of its own from here on. */
+    private void arrivals() {
+        double[] y = sim.state();
+        double expected = TankReadings.fishAlive(y, sim.draw().parameters().strata());
+        alive = (int) Math.rint(expected);
+        sim.counted(alive);
+        double survival = sim.survival(0);
+        fates = new double[alive];
+        Stream fate = Stream.of(variant, FISH, visit + 1);
+        Arrays.setAll(fates, i -> survival * fate.uniform());
+    }
+
     private boolean asksAt(int number, @Nullable FishMood mood) {
-        if (scenario.fish() != null && alive == 0) {
+        if (fates.length > 0 && alive == 0 && sim.toCome() == 0) {
             // Nothing is left to decide for; the days run out under the last orders.
             return false;
         }
@@ -320,6 +432,13 @@ public final class DrillRun {
         Decision possible = d.withSalt(Math.min(d.saltG(), saltLeftG))
                 .withBicarbonate(Math.min(d.bicarbonateG(), bicarbonateLeftG))
                 .withAmmoniumChloride(Math.min(d.ammoniumChlorideG(), ammoniumLeftG));
+        if (d.air() == Decision.Air.SPARE && !(scenario.shelf().spareAirKlaPerHour() > 0)) {
+            possible = possible.withAir(Decision.Air.ON);
+        }
+        if (d.stock() > 0 && sim.toCome() == 0) {
+            possible = possible.withStock(0);
+        }
+        possible = possible.withRipeMedia(Math.min(d.ripeMedia(), sim.bagLeft()));
         saltLeftG -= possible.saltG();
         bicarbonateLeftG -= possible.bicarbonateG();
         ammoniumLeftG -= possible.ammoniumChlorideG();
@@ -327,10 +446,7 @@ public final class DrillRun {
     }
 
     private void finish() {
-        int found = count();
-        sim.counted(alive);
-        Seen seen = Observation.see(scenario, sim, variant, visit + 1, found, alive);
-        past = past.plus(new VisitRecord(visit + 1, sim.minute(), false, seen, List.of(), null, null));
+        past = past.plus(seenBy(Actor.ORDERS, visit + 1));
         open = null;
     }
 
@@ -349,7 +465,9 @@ public final class DrillRun {
                 y[TankLayout.CHLORIDE],
                 TankReadings.toxicAmmoniaMgPerL(y),
                 TankReadings.effectiveNitriteMgPerL(y, sim.draw().parameters().chlorideHalfMgPerL()),
-                scenario.fishCount() * sim.survival(0)));
+                y[TankLayout.AOB] / sim.draw().parameters().aobCapacityMgPerDay(),
+                y[TankLayout.NOB] / sim.draw().parameters().nobCapacityMgPerDay(),
+                y[TankLayout.STOCKED] * sim.survival(0)));
     }
 
     /** Both filter groups carry the full ration of the fish here, or planned, and both readings are under 1 mg/L. */
@@ -359,8 +477,8 @@ public final class DrillRun {
             return false;
         }
         TankParameters p = sim.draw().parameters();
-        double count = scenario.fish() != null ? alive : fish.count();
-        double mass = scenario.fish() != null ? TankReadings.massG(y, p.strata()) : fish.massG();
+        double count = scenario.fish() != null ? alive : Math.max(alive, fish.count());
+        double mass = alive > 0 ? TankReadings.massG(y, p.strata()) : fish.massG();
         return count > 0
                 && mass > 0
                 && y[TankLayout.AOB] >= TankReadings.aobForRation(p, count, mass, y[TankLayout.TEMPERATURE])

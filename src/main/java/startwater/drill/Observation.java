@@ -1,5 +1,6 @@
 package startwater.drill;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import startwater.quantity.Stream;
 import startwater.strip.FishSigns;
@@ -45,19 +46,41 @@ public final class Observation {
         return ReadingModel.padPosition(pad, value, draw.bias(pad), PAD_SPREAD_BLOCKS, normal);
     }
 
+    /** Spread of pad and reader together, blocks. */
+    public static double readingSigmaBlocks(Pad pad) {
+        return SIGMA_BLOCKS[pad.ordinal()];
+    }
+
+    private static final double[] SIGMA_BLOCKS = sigmas();
+
+    private static double[] sigmas() {
+        double[] sigmas = new double[Pad.values().length];
+        for (Pad pad : Pad.values()) {
+            double reader = ReadingModel.readingSigmaBlocks(pad, READER_SIGMA_LAB);
+            sigmas[pad.ordinal()] = StrictMath.sqrt(reader * reader + PAD_SPREAD_BLOCKS * PAD_SPREAD_BLOCKS);
+        }
+        return sigmas;
+    }
+
+    /** What a kit that is not from this shelf shows: the pad's place with spread alone, read as it is. @param normal its spread */
+    public static int kitStop(Pad pad, double[] y, double normal) {
+        return pad.scale().nearestStop(ReadingModel.padPosition(pad, padValue(pad, y), 0, PAD_SPREAD_BLOCKS, normal));
+    }
+
     /** Chance that a tank like this would have been written down so. */
     public static double likelihood(Written w, double[] y, TankDraw draw) {
         double value = padValue(w.pad(), y) / (w.pad() == Pad.PH ? 1 : w.dilution());
-        double centre = ReadingModel.padPosition(w.pad(), value, draw.bias(w.pad()), PAD_SPREAD_BLOCKS, 0);
-        double reader = ReadingModel.readingSigmaBlocks(w.pad(), READER_SIGMA_LAB);
-        double sigma = StrictMath.sqrt(PAD_SPREAD_BLOCKS * PAD_SPREAD_BLOCKS + reader * reader);
+        double bias = w.byKit() ? 0 : draw.bias(w.pad());
+        double centre = ReadingModel.padPosition(w.pad(), value, bias, PAD_SPREAD_BLOCKS, 0);
+        double sigma = w.byKit() ? PAD_SPREAD_BLOCKS : readingSigmaBlocks(w.pad());
         return ReadingModel.probabilityOfStop(w.pad(), w.stop(), centre, sigma);
     }
 
-    /** What meters and eyes say at a visit. */
-    static Seen see(Scenario s, TankSim sim, long variant, int visit, int found, int alive) {
+    /** What meters and eyes say at a visit. @param since minute of the visit before */
+    static Seen see(Scenario s, TankSim sim, long variant, int visit, Actor actor, int since, int found, int alive) {
         double[] y = sim.state();
-        Stream noise = Stream.of(variant, METER, visit);
+        Stream noise =
+                actor.standsIn() ? Stream.of(variant, METER, visit, actor.ordinal()) : Stream.of(variant, METER, visit);
         double oxygen = y[TankLayout.OXYGEN] + OXYGEN_METER_SD * noise.normal();
         double ph = TankReadings.ph(y) + PH_METER_SD * noise.normal();
         return new Seen(
@@ -70,8 +93,27 @@ public final class Observation {
                 rounded(y[TankLayout.UNEATEN_G], 1),
                 rounded(FishSigns.haze(y), 100),
                 FishSigns.brownGills(y, sim.draw().parameters()),
-                sim.controls().air(),
-                sim.controls().pump());
+                sim.controls().air() || sim.controls().spareAirPerHour() > 0,
+                sim.controls().pump(),
+                sim.power(),
+                sim.heater(),
+                10 * (int) Math.rint(10 * sim.flowShare()),
+                (int) sim.toCome(),
+                rounded(sim.toComeMassG(), 10),
+                told(s, since, sim.minute()));
+    }
+
+    /** Weather, power and what people did to the filter or the water is told; what stands or lies there is seen. */
+    private static List<Scenario.Happening.Kind> told(Scenario s, int since, int until) {
+        return s.events().stream()
+                .filter(h -> TankSim.minuteOf(h) > since && TankSim.minuteOf(h) <= until)
+                .map(Scenario.Happening::kind)
+                .filter(k -> switch (k) {
+                    case POWER_OFF, ROOM_TEMPERATURE, SOURCE_TEMPERATURE, DRIED, MEDICATED, SCRUBBED -> true;
+                    case AIR_OFF, PUMP_OFF, HEATER_OFF, SET_POINT, OVERFED -> false;
+                })
+                .distinct()
+                .toList();
     }
 
     private static @Nullable Double metered(double value, int perUnit) {

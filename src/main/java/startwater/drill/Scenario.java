@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param keeper when somebody is there
  * @param shelf what is at hand
  * @param events what happens by itself
+ * @param nursery a second system that runs beside this one, or null: see {@link Nursery}
  */
 public record Scenario(
         String id,
@@ -39,7 +40,44 @@ public record Scenario(
         Map<Unknown, Prior> unknowns,
         Keeper keeper,
         Shelf shelf,
-        List<Happening> events) {
+        List<Happening> events,
+        @Nullable Nursery nursery) {
+    /** A drill with one system. */
+    public Scenario(
+            String id,
+            int number,
+            Map<String, Words> text,
+            List<String> skills,
+            List<String> exposes,
+            List<Integer> rules,
+            Water system,
+            @Nullable Fish fish,
+            @Nullable Fish plannedFish,
+            Source source,
+            Start start,
+            Map<Unknown, Prior> unknowns,
+            Keeper keeper,
+            Shelf shelf,
+            List<Happening> events) {
+        this(
+                id,
+                number,
+                text,
+                skills,
+                exposes,
+                rules,
+                system,
+                fish,
+                plannedFish,
+                source,
+                start,
+                unknowns,
+                keeper,
+                shelf,
+                events,
+                null);
+    }
+
     public Scenario {
         text = Map.copyOf(text);
         skills = List.copyOf(skills);
@@ -82,8 +120,12 @@ public record Scenario(
      * @param carbonDioxideRatio CO2 over oxygen transfer
      * @param roomCarbonDioxidePpm parts per million
      * @param altitudeM m
-     * @param setPointC what the water drifts to, °C
+     * @param setPointC what the water drifts to while heater or cooler run, °C
      * @param temperatureRatePerDay how fast, 1/d
+     * @param roomC what it drifts to without them, °C; null where there are none, and the water is as warm as the room
+     * @param exchangePerDay slow exchange with the source, tank volumes a day
+     * @param evaporationLPerDay water that evaporates and is topped up from the source, L/d
+     * @param plantUptakeMgPerDay nitrate that a plant bed takes at most, mg N/d
      */
     public record Water(
             double volumeL,
@@ -95,7 +137,40 @@ public record Scenario(
             double roomCarbonDioxidePpm,
             double altitudeM,
             double setPointC,
-            double temperatureRatePerDay) {}
+            double temperatureRatePerDay,
+            @Nullable Double roomC,
+            double exchangePerDay,
+            double evaporationLPerDay,
+            double plantUptakeMgPerDay) {
+        /** A room as warm as the water, no exchange, nothing that evaporates, no plants. */
+        public Water(
+                double volumeL,
+                String media,
+                double mediaAreaM2,
+                double airKlaPerHour,
+                double surfaceKlaPerHour,
+                double carbonDioxideRatio,
+                double roomCarbonDioxidePpm,
+                double altitudeM,
+                double setPointC,
+                double temperatureRatePerDay) {
+            this(
+                    volumeL,
+                    media,
+                    mediaAreaM2,
+                    airKlaPerHour,
+                    surfaceKlaPerHour,
+                    carbonDioxideRatio,
+                    roomCarbonDioxidePpm,
+                    altitudeM,
+                    setPointC,
+                    temperatureRatePerDay,
+                    null,
+                    0,
+                    0,
+                    0);
+        }
+    }
 
     /**
      * @param species species id
@@ -187,6 +262,8 @@ public record Scenario(
      * @param chlorideStrips number of chloride strips
      * @param oxygenMeter whether there is one
      * @param phMeter whether there is one
+     * @param ripeMediaShare what a bag of ripe media carries of both groups, share of this filter's capacity; 0: no bag
+     * @param spareAirKlaPerHour oxygen transfer of spare air that needs no mains power, at 20 °C, 1/h; 0: none
      */
     public record Shelf(
             double saltG,
@@ -197,7 +274,46 @@ public record Scenario(
             int strips,
             int chlorideStrips,
             boolean oxygenMeter,
-            boolean phMeter) {}
+            boolean phMeter,
+            double ripeMediaShare,
+            double spareAirKlaPerHour) {
+        /** Without ripe media and spare air. */
+        public Shelf(
+                double saltG,
+                double bicarbonateG,
+                double sodaAshG,
+                double ammoniumChlorideG,
+                double thiosulfateG,
+                int strips,
+                int chlorideStrips,
+                boolean oxygenMeter,
+                boolean phMeter) {
+            this(
+                    saltG,
+                    bicarbonateG,
+                    sodaAshG,
+                    ammoniumChlorideG,
+                    thiosulfateG,
+                    strips,
+                    chlorideStrips,
+                    oxygenMeter,
+                    phMeter,
+                    0,
+                    0);
+        }
+    }
+
+    /**
+     * A second system that runs beside this one by its own standing orders: the learner reads and decides for this one
+     * only. Its fish, fed at the same hours, are the planned ones; a decision that stocks moves them over, and ripe media come from its filter.
+     *
+     * @param system its water, filter and air
+     * @param fish its fish at the first visit
+     * @param feed share of the table ration they get, always
+     * @param changePerDay share of its water changed each day at the first visiting hour
+     * @param filterShare how ripe its filter was on day 0, share of capacity
+     */
+    public record Nursery(Water system, Fish fish, double feed, double changePerDay, double filterShare) {}
 
     /**
      * Something that happens by itself.
@@ -205,17 +321,85 @@ public record Scenario(
      * @param atDay days from the start of the system
      * @param kind what
      * @param hours how long, where it lasts
-     * @param amount °C for a set point, share for a filter loss
+     * @param amount °C for a temperature, rations for a meal, share of the filter for a drug
      */
     public record Happening(double atDay, Kind kind, double hours, double amount) {
         /** The kinds. */
         public enum Kind {
+            /** The air stops, for hours or until somebody sees to it. */
             AIR_OFF,
+            /** So does the pump, */
             PUMP_OFF,
+            /** or heater and cooler. */
+            HEATER_OFF,
+            /** No mains power: pump, air and heater stand, whatever anybody does. */
             POWER_OFF,
+            /** The thermostat is set to so many °C. */
             SET_POINT,
-            OVERFED
+            /** The room turns to so many °C, for hours or for good. */
+            ROOM_TEMPERATURE,
+            /** The source turns to so many °C. */
+            SOURCE_TEMPERATURE,
+            /** So many day's rations are given at once. */
+            OVERFED,
+            /** The media lie dry for so many hours. */
+            DRIED,
+            /** A drug in the water that would kill this share of the filter. */
+            MEDICATED,
+            /** Somebody scrubs the filter under the tap. */
+            SCRUBBED
         }
+    }
+
+    /** The same drill with another keeper. */
+    public Scenario withKeeper(Keeper other) {
+        return new Scenario(
+                id,
+                number,
+                text,
+                skills,
+                exposes,
+                rules,
+                system,
+                fish,
+                plannedFish,
+                source,
+                start,
+                unknowns,
+                other,
+                shelf,
+                events,
+                nursery);
+    }
+
+    /** The nursery as a drill of its own; null without one. Nothing happens to it by itself. */
+    @Nullable
+    Scenario beside() {
+        if (nursery == null) {
+            return null;
+        }
+        Map<Unknown, Prior> ripe = new java.util.EnumMap<>(Unknown.class);
+        ripe.putAll(unknowns);
+        ripe.put(Unknown.AOB_SEED, new Prior.Known(nursery.filterShare()));
+        ripe.put(Unknown.NOB_SEED, new Prior.Known(nursery.filterShare()));
+        Before orders = new Before(0, nursery.feed(), nursery.changePerDay(), 0, 0, 0);
+        return new Scenario(
+                id,
+                number,
+                text,
+                skills,
+                exposes,
+                rules,
+                nursery.system(),
+                nursery.fish(),
+                null,
+                source,
+                new Start(start.day(), start.day() > 0 ? List.of(orders) : List.of()),
+                ripe,
+                keeper,
+                shelf,
+                List.of(),
+                null);
     }
 
     /** Fish in it at the first visit; 0 in a system without. */

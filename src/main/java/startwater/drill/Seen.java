@@ -1,5 +1,6 @@
 package startwater.drill;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import startwater.strip.FishMood;
 
@@ -17,6 +18,12 @@ import startwater.strip.FishMood;
  * @param brownGills whether gills look brown when a fish is held
  * @param air whether the air runs
  * @param pump whether the pump runs
+ * @param power whether there is mains power
+ * @param heater whether heater or cooler run
+ * @param flowPercent water that comes out of the filter while the pump runs, % of what a clean one passes, in tens
+ * @param toCome planned fish that are not in yet: alive in the nursery, or not yet bought
+ * @param toComeMassG their mean mass by a weighed sample, g
+ * @param told what somebody tells of since the visit before; the rest shows by itself
  */
 public record Seen(
         double temperatureC,
@@ -29,4 +36,14 @@ public record Seen(
         double haze,
         boolean brownGills,
         boolean air,
-        boolean pump) {}
+        boolean pump,
+        boolean power,
+        boolean heater,
+        int flowPercent,
+        int toCome,
+        double toComeMassG,
+        List<Scenario.Happening.Kind> told) {
+    public Seen {
+        told = List.copyOf(told);
+    }
+}

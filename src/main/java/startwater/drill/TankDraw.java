@@ -1,6 +1,7 @@
 package startwater.drill;
 
 import java.util.Objects;
+import startwater.biofilter.FilterMedia;
 import startwater.fish.Species;
 import startwater.quantity.Stream;
 import startwater.strip.Pad;
@@ -97,7 +98,9 @@ public final class TankDraw {
                 fish == null ? 0 : fish.proteinPercent() / 100,
                 species == null ? 1 : species.chlorideHalfMgPerL() * value(Unknown.CHLORIDE_HALF),
                 w.temperatureRatePerDay(),
-                sensitivity);
+                sensitivity,
+                FilterMedia.byId(w.media()),
+                w.plantUptakeMgPerDay());
     }
 
     private SourceWater source(Scenario.Source at) {

@@ -10,41 +10,61 @@ import startwater.tank.TankEvent;
 import startwater.tank.TankLayout;
 import startwater.tank.TankReadings;
 import startwater.tank.TankStart;
+import startwater.tank.Transfer;
 import startwater.water.Dose;
 
 /**
  * One tank on its way through a drill: state, switches and standing orders. The hidden tank, the plausible tanks of the
- * belief and every roll-out of an option run through this one class. Mutable; {@link #copy} before branching.
+ * belief and every roll-out of an option run through this one class. A nursery runs beside it as a tank of its own, by
+ * its standing orders; fish and media come over where a decision says so. Mutable; {@link #copy} before branching.
  */
 public final class TankSim {
     /** A gentle rinse in tank water costs this share of the bacteria, a scrub under the tap this (tuned, no source). */
     private static final double RINSE_LOSS = 0.03;
 
     private static final double SCRUB_LOSS = 0.6;
+    /** What a rinse takes out of the solids that the filter holds; a scrub takes all. */
+    private static final double RINSED = 0.85;
+
+    /** An expected count this near below a whole number is that number. */
+    private static final double NEARLY = 1e-6;
 
     private final Scenario scenario;
     private final Calendar calendar;
     private final TankDraw draw;
     private final double[] y;
+    private final Devices devices;
+    private final TankWatch watch;
     private Controls controls;
-    private boolean airSwitch = true;
-    private int powerBack;
-    private int pumpBack;
-    private int airBack;
+    private SourceWater source;
+    private SourceWater treated;
+    private @Nullable TankSim nursery;
+    private double changeEachDay;
+    private double toCome;
+    private double bag;
     private double feed;
     private double weighedAtC = Double.NaN;
     private int minute;
 
-    private TankSim(Scenario scenario, Calendar calendar, TankDraw draw, double[] y, Controls controls) {
+    private TankSim(Scenario scenario, Calendar calendar, TankDraw draw, double[] y, Devices devices, TankWatch watch) {
         this.scenario = scenario;
         this.calendar = calendar;
         this.draw = draw;
         this.y = y;
-        this.controls = controls;
+        this.watch = watch;
+        this.devices = devices;
+        this.source = draw.source();
+        this.treated = source.neutralised(scenario.source().statedChlorineMgPerL());
+        this.controls = devices.at(0, treated);
     }
 
     /** A system from its filling up to the first visit, through what was done before. */
     public static TankSim atFirstVisit(Scenario s, Calendar calendar, TankDraw draw, Stepper stepper) {
+        return atFirstVisit(s, calendar, draw, stepper, TankWatch.NONE);
+    }
+
+    /** The same under the eyes of {@code watch}, which stays with this tank but not with its copies. */
+    public static TankSim atFirstVisit(Scenario s, Calendar calendar, TankDraw draw, Stepper stepper, TankWatch watch) {
         SourceWater water = draw.source();
         double[] y = TankStart.filled(
                 draw.parameters(),
@@ -55,11 +75,20 @@ public final class TankSim {
         if (s.fish() != null) {
             TankStart.stock(y, draw.parameters(), s.fish().count(), s.fish().massG());
         }
-        TankSim sim =
-                new TankSim(s, calendar, draw, y, Controls.running(s.system().setPointC()));
+        TankSim sim = new TankSim(
+                s, calendar, draw, y, new Devices(s, draw.parameters().volumeL()), watch);
+        sim.toCome = s.plannedFish() == null ? 0 : s.plannedFish().count();
+        sim.bag = 1;
         sim.before(stepper);
         sim.goTo(calendar.first(), stepper);
         sim.handOver();
+        Scenario beside = s.beside();
+        if (beside != null && s.nursery() != null) {
+            TankDraw same = TankDraw.of(beside, draw.scores(), draw.parameters().sensitivity());
+            sim.nursery = atFirstVisit(beside, calendar, same, stepper);
+            sim.nursery.feed = s.nursery().feed();
+            sim.nursery.changeEachDay = s.nursery().changePerDay();
+        }
         return sim;
     }
 
@@ -80,7 +109,7 @@ public final class TankSim {
             }
             weighedAtC = y[TankLayout.TEMPERATURE];
             if (change > 0 && day > 0) {
-                event(new TankEvent.Change(change, treatedSource()));
+                event(new TankEvent.Change(change, treated));
             }
         }
     }
@@ -106,11 +135,14 @@ public final class TankSim {
 
     /** A branch that goes its own way from here. */
     public TankSim copy() {
-        TankSim copy = new TankSim(scenario, calendar, draw, y.clone(), controls);
-        copy.airSwitch = airSwitch;
-        copy.powerBack = powerBack;
-        copy.pumpBack = pumpBack;
-        copy.airBack = airBack;
+        TankSim copy = new TankSim(scenario, calendar, draw, y.clone(), devices.copy(), TankWatch.NONE);
+        copy.controls = controls;
+        copy.source = source;
+        copy.treated = treated;
+        copy.nursery = nursery == null ? null : nursery.copy();
+        copy.changeEachDay = changeEachDay;
+        copy.toCome = toCome;
+        copy.bag = bag;
         copy.feed = feed;
         copy.weighedAtC = weighedAtC;
         copy.minute = minute;
@@ -124,23 +156,44 @@ public final class TankSim {
 
     /** Runs on, and shows the state at least every hour to {@code each} with the day. */
     public void goTo(int target, Stepper stepper, @Nullable ObjDoubleConsumer<double[]> each) {
+        if (nursery != null) {
+            nursery.goTo(target, stepper);
+        }
         while (minute < target) {
+            int change = nextStandingChange();
+            if (change == minute) {
+                visited();
+                event(new TankEvent.Change(changeEachDay, treated));
+                change += Calendar.DAY;
+            }
             int meal = calendar.mealFrom(minute);
             if (meal == minute) {
                 event(new TankEvent.Meal(feed, 1.0 / calendar.mealsPerDay(), weighedAtC));
                 meal = calendar.mealFrom(minute + 1);
             }
             happen();
-            int next = Math.min(Math.min(target, meal), nextHappening());
+            int next = Math.min(Math.min(target, change), Math.min(meal, nextHappening()));
             if (each != null) {
                 next = Math.min(next, (Math.floorDiv(minute, 60) + 1) * 60);
             }
-            stepper.advance(y, draw.parameters(), controls, (next - minute) / (double) Calendar.DAY);
+            double days = (next - minute) / (double) Calendar.DAY;
+            double[] before = seen();
+            stepper.advance(y, draw.parameters(), controls, days);
             minute = next;
+            watch.passed(this, before, days);
             if (each != null) {
                 each.accept(y, day());
             }
         }
+    }
+
+    /** When the water is next changed by standing orders: now or later; never for most tanks. */
+    private int nextStandingChange() {
+        if (changeEachDay == 0) {
+            return Integer.MAX_VALUE;
+        }
+        int wait = Math.floorMod(calendar.first() - minute, Calendar.DAY);
+        return minute + wait;
     }
 
     private void happen() {
@@ -154,46 +207,38 @@ public final class TankSim {
 
     private void begin(Scenario.Happening h) {
         int back = h.hours() > 0 ? minute + (int) Math.rint(h.hours() * 60) : Integer.MAX_VALUE;
+        devices.happens(h.kind(), h.amount(), back);
         switch (h.kind()) {
-            case POWER_OFF -> powerBack = back;
-            case PUMP_OFF -> pumpBack = back;
-            case AIR_OFF -> {
-                airSwitch = false;
-                airBack = back;
-            }
-            case SET_POINT -> controls = controls.withSetPoint(h.amount());
             case OVERFED -> event(new TankEvent.Meal(h.amount(), 1, weighedAtC));
+            case DRIED -> event(new TankEvent.Dry(h.hours()));
+            case MEDICATED -> event(new TankEvent.Medicate(h.amount()));
+            case SCRUBBED -> event(new TankEvent.CleanMedia(SCRUB_LOSS, 1));
+            case SOURCE_TEMPERATURE -> {
+                source = source.at(h.amount());
+                treated = treated.at(h.amount());
+            }
+            default -> {}
         }
     }
 
     /** Follows the switches; a new record only where one has moved, so constants can be kept. */
     private void switchOver() {
-        if (!airSwitch && airBack <= minute) {
-            airSwitch = true;
-        }
-        boolean power = powerBack <= minute;
-        boolean air = power && airSwitch;
-        boolean pump = power && pumpBack <= minute;
-        if (air != controls.air()) {
-            controls = controls.withAir(air);
-        }
-        if (pump != controls.pump()) {
-            controls = controls.withPump(pump);
+        Controls wanted = devices.at(minute, treated);
+        if (!wanted.equals(controls)) {
+            controls = wanted;
         }
     }
 
     private int nextHappening() {
-        int next = Integer.MAX_VALUE;
+        int next = devices.next(minute);
         for (Scenario.Happening h : scenario.events()) {
             int at = minuteOf(h);
             next = at > minute ? Math.min(next, at) : next;
         }
-        next = powerBack > minute ? Math.min(next, powerBack) : next;
-        next = pumpBack > minute ? Math.min(next, pumpBack) : next;
-        return !airSwitch && airBack > minute ? Math.min(next, airBack) : next;
+        return next;
     }
 
-    private static int minuteOf(Scenario.Happening h) {
+    static int minuteOf(Scenario.Happening h) {
         return (int) Math.rint(h.atDay() * Calendar.DAY);
     }
 
@@ -206,24 +251,78 @@ public final class TankSim {
     public void act(Decision d) {
         visited();
         if (d.change() > 0) {
-            event(new TankEvent.Change(d.change(), d.neutralise() ? treatedSource() : draw.source()));
+            event(new TankEvent.Change(d.change(), d.neutralise() ? treated : source));
         }
         for (Dose compound : Dose.values()) {
             dose(compound, d.grams(compound));
         }
         switch (d.filter()) {
             case LEAVE -> {}
-            case RINSE -> event(new TankEvent.FilterLoss(RINSE_LOSS));
-            case SCRUB -> event(new TankEvent.FilterLoss(SCRUB_LOSS));
+            case RINSE -> event(new TankEvent.CleanMedia(RINSE_LOSS, RINSED));
+            case SCRUB -> event(new TankEvent.CleanMedia(SCRUB_LOSS, 1));
+            case DRAIN -> event(new TankEvent.DrainFilter());
         }
-        airSwitch = d.air() == Decision.Air.ON;
-        airBack = airSwitch ? 0 : Integer.MAX_VALUE;
+        media(d.ripeMedia());
+        stock(d.stock());
+        devices.act(d);
         switchOver();
         feed = d.feed();
     }
 
-    private SourceWater treatedSource() {
-        return draw.source().neutralised(scenario.source().statedChlorineMgPerL());
+    /** Planned fish go in: from the nursery where there is one, else as they were bought. */
+    private void stock(double share) {
+        Scenario.Fish planned = scenario.plannedFish();
+        if (planned == null || share == 0) {
+            return;
+        }
+        double count = Math.min(toCome(), Math.rint(share * planned.count()));
+        if (nursery != null) {
+            Transfer.fish(nursery.y, nursery.draw.parameters(), y, draw.parameters(), count);
+        } else if (count > 0) {
+            event(new TankEvent.Stock(count, planned.massG()));
+            toCome -= count;
+        }
+    }
+
+    /** Ripe media go in: a share of the nursery's, or of the bag on the shelf. */
+    private void media(double share) {
+        if (nursery != null) {
+            Transfer.media(nursery.y, y, share);
+        } else {
+            double used = Math.min(bag, share);
+            double ofCapacity = used * scenario.shelf().ripeMediaShare();
+            event(new TankEvent.AddMedia(
+                    ofCapacity * draw.parameters().aobCapacityMgPerDay(),
+                    ofCapacity * draw.parameters().nobCapacityMgPerDay()));
+            bag -= used;
+        }
+    }
+
+    /** Fish still to come: whole ones that live in the nursery, or those not yet bought. */
+    public double toCome() {
+        return nursery == null
+                ? toCome
+                : StrictMath.floor(TankReadings.fishAlive(
+                                nursery.y, nursery.draw.parameters().strata())
+                        + NEARLY);
+    }
+
+    /** Mean mass of those to come, g; 0 where none are. */
+    public double toComeMassG() {
+        Scenario.Fish planned = scenario.plannedFish();
+        return nursery != null
+                ? TankReadings.massG(nursery.y, nursery.draw.parameters().strata())
+                : planned == null || toCome == 0 ? 0 : planned.massG();
+    }
+
+    /** Share of the bag of ripe media that is left, 0..1; 1 beside a nursery. */
+    public double bagLeft() {
+        return nursery != null ? 1 : scenario.shelf().ripeMediaShare() > 0 ? bag : 0;
+    }
+
+    /** The nursery beside, or null. */
+    public @Nullable TankSim nursery() {
+        return nursery;
     }
 
     private void dose(Dose compound, double grams) {
@@ -233,12 +332,21 @@ public final class TankSim {
     }
 
     private void event(TankEvent event) {
+        double[] before = seen();
         event.apply(y, draw.parameters());
+        watch.happened(this, before, event);
+    }
+
+    /** A copy of the state where somebody looks on. */
+    private double[] seen() {
+        return watch == TankWatch.NONE ? y : y.clone();
     }
 
     /** The living are counted: from now on so many eat and breathe. */
     public void counted(int alive) {
+        double[] before = seen();
         TankStart.counted(y, draw.parameters(), alive);
+        watch.counted(this, before);
     }
 
     /** The state, laid out as {@link TankLayout} says. Read it, do not write to it. */
@@ -252,6 +360,21 @@ public final class TankSim {
 
     public Controls controls() {
         return controls;
+    }
+
+    /** Whether there is mains power. */
+    public boolean power() {
+        return devices.power(minute);
+    }
+
+    /** Whether heater or cooler run. */
+    public boolean heater() {
+        return devices.heater(minute);
+    }
+
+    /** Flow through the filter, share of that through a clean one, pump running. */
+    public double flowShare() {
+        return draw.parameters().flowShare(y);
     }
 
     public double feed() {

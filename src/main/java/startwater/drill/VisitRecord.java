@@ -6,9 +6,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * One visit in the log: all that the learner could know then, and what was done.
  *
- * @param visit number among the keeper's visits, from 0
+ * @param visit number among the keeper's visits, from 0; of one between two visits, the number of the one before
  * @param minute minutes since the system was filled
- * @param asked whether the learner was asked to decide, or the orders stood
+ * @param actor who acted
  * @param seen meters and fish
  * @param written readings, in the order they were written
  * @param decision what was done, or null while it is still open
@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 public record VisitRecord(
         int visit,
         int minute,
-        boolean asked,
+        Actor actor,
         Seen seen,
         List<Written> written,
         @Nullable Decision decision,
@@ -26,13 +26,35 @@ public record VisitRecord(
         written = List.copyOf(written);
     }
 
+    /** Whether the learner was asked to decide. */
+    public boolean asked() {
+        return actor == Actor.LEARNER;
+    }
+
+    /** The same visit, before anything was decided. */
+    public VisitRecord undecided() {
+        return new VisitRecord(visit, minute, actor, seen, written, null, null);
+    }
+
     /** Days since the system was filled. */
     public double day() {
         return minute / 1440.0;
     }
 
     public VisitRecord decided(Decision made, @Nullable Prediction foreseen) {
-        return new VisitRecord(visit, minute, asked, seen, written, made, foreseen);
+        return new VisitRecord(visit, minute, actor, seen, written, made, foreseen);
+    }
+
+    /** The same visit without a reading. */
+    public VisitRecord without(Written reading) {
+        return new VisitRecord(
+                visit,
+                minute,
+                actor,
+                seen,
+                written.stream().filter(w -> !w.equals(reading)).toList(),
+                decision,
+                prediction);
     }
 
     /** The same visit with one more reading. */
@@ -40,7 +62,7 @@ public record VisitRecord(
         return new VisitRecord(
                 visit,
                 minute,
-                asked,
+                actor,
                 seen,
                 java.util.stream.Stream.concat(written.stream(), java.util.stream.Stream.of(reading))
                         .toList(),

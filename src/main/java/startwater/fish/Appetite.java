@@ -1,5 +1,8 @@
 package startwater.fish;
 
+import startwater.quantity.OutOfRangeException;
+import startwater.quantity.Validity;
+
 /**
  * How appetite falls with ammonia, oxygen, bound blood and temperature: the product of straight lines, each clipped to
  * 0..1. Fish still beg at ammonia that already harms: appetite is no safety meter.
@@ -20,6 +23,27 @@ public record Appetite(
         double bendC,
         double heatEndC,
         double heatSpanC) {
+    private static final String EQUATION = "appetite";
+    private static final String SOURCE = "the species file names its source";
+    /** Spans over which appetite falls: a span of nothing would divide by nothing. */
+    public static final Validity AMMONIA_SPAN = new Validity(EQUATION, "span of ammonia in mg N/L", 1e-3, 100, SOURCE);
+
+    /** The same for heat, °C. */
+    public static final Validity HEAT_SPAN_C = new Validity(EQUATION, "span of heat in °C", 1e-3, 40, SOURCE);
+    /** Where the falls begin: ammonia, mg N/L. */
+    public static final Validity AMMONIA_START = new Validity(EQUATION, "ammonia in mg N/L", 0, 100, SOURCE);
+    /** Temperatures of the lines, °C. */
+    public static final Validity TEMPERATURE_C = new Validity(EQUATION, "temperature in °C", 0, 50, SOURCE);
+
+    /** @throws OutOfRangeException for a span that is not positive, or a start outside what water can be */
+    public Appetite {
+        AMMONIA_START.check(ammoniaStartMgPerL);
+        AMMONIA_SPAN.check(ammoniaSpanMgPerL);
+        TEMPERATURE_C.check(bendC);
+        TEMPERATURE_C.check(heatEndC);
+        HEAT_SPAN_C.check(heatSpanC);
+    }
+
     /** A straight line. */
     public record Line(double intercept, double slope) {
         double at(double x) {

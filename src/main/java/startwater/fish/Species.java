@@ -1,7 +1,9 @@
 package startwater.fish;
 
 import java.util.List;
+import startwater.quantity.OutOfRangeException;
 import startwater.quantity.Powers;
+import startwater.quantity.Validity;
 
 /**
  * What one species needs, bears and eats. Every number has its source and a tag in the species file it was read from;
@@ -62,13 +64,17 @@ public record Species(
      * @param oxygenMgPerL oxygen, mg/L
      * @param chlorineMgPerL total residual chlorine, mg/L
      * @param carbonDioxideMgPerL mg/L
+     * @param warmingCPerDay rise of temperature, °C a day
+     * @param coolingCPerDay fall of temperature, °C a day
      */
     public record Guidance(
             double ammoniaMgPerL,
             double nitriteMgPerL,
             double oxygenMgPerL,
             double chlorineMgPerL,
-            double carbonDioxideMgPerL) {}
+            double carbonDioxideMgPerL,
+            double warmingCPerDay,
+            double coolingCPerDay) {}
 
     /**
      * Oxygen uptake of resting, fasting fish: uptake of a fish of one gram at 25 °C, times mass to minus the exponent,
@@ -79,16 +85,73 @@ public record Species(
      * @param theta a degree
      */
     public record Respiration(double uptakeOfOneGramMgPerKgHour, double massExponent, double theta) {
-        /** mg/kg/h. @param massG g, @param temperatureC °C */
+        private static final String EQUATION = "oxygen uptake by mass and temperature";
+        private static final String SOURCE =
+                "engineering handbooks; regressions of Rakocy, Boyd et al. 1978 and Muller-Feuga 1978 lie within a factor 2";
+        /** Body masses, g. */
+        public static final Validity MASS_G = new Validity(EQUATION, "body mass in g", 1e-4, 1e5, SOURCE);
+        /** Temperatures, °C. */
+        public static final Validity TEMPERATURE_C = new Validity(EQUATION, "temperature in °C", 0, 40, SOURCE);
+        /** Uptake of one gram at 25 °C, mg/kg/h. */
+        public static final Validity UPTAKE = new Validity(EQUATION, "uptake in mg/kg/h", 1, 1e4, SOURCE);
+        /** Exponents of mass. */
+        public static final Validity EXPONENT = new Validity(EQUATION, "exponent of mass", 0, 0.5, SOURCE);
+        /** Factors a degree. */
+        public static final Validity THETA = new Validity(EQUATION, "theta", 1, 1.2, SOURCE);
+
+        /** @throws OutOfRangeException for an uptake, exponent or theta that no fish has */
+        public Respiration {
+            UPTAKE.check(uptakeOfOneGramMgPerKgHour);
+            EXPONENT.check(massExponent);
+            THETA.check(theta);
+        }
+
+        /**
+         * mg/kg/h.
+         *
+         * @param massG g
+         * @param temperatureC 0 to 40 °C
+         * @throws OutOfRangeException outside those ranges
+         */
         public double mgPerKgHour(double massG, double temperatureC) {
+            MASS_G.check(massG);
+            TEMPERATURE_C.check(temperatureC);
             return uptakeOfOneGramMgPerKgHour
                     * Powers.quickExp(
                             Powers.quickLn(theta) * (temperatureC - 25) - massExponent * Powers.quickLn(massG));
         }
     }
 
+    private static final String OF_SPECIES = "species";
+    private static final String FILE = "the species file names its source";
+    /** Chloride that halves the nitrite that counts, mg/L: tilapia 3.6 to 25, trout and catfish less. */
+    public static final Validity CHLORIDE_HALF_MG_PER_L =
+            new Validity(OF_SPECIES, "chloride that halves nitrite in mg/L", 0.01, 1000, FILE);
+    /** Damage by nitrite at which half the haemoglobin is bound, mg N/L. */
+    public static final Validity METHAEMOGLOBIN_HALF_MG_PER_L =
+            new Validity(OF_SPECIES, "nitrite that binds half the blood in mg N/L", 1e-3, 100, FILE);
+    /** Limits of temperature, °C. */
+    public static final Validity LIMIT_C = new Validity(OF_SPECIES, "limit of temperature in °C", 0, 45, FILE);
+    /** Oxygen under which fish run short, mg/L. */
+    public static final Validity CRITICAL_OXYGEN_MG_PER_L =
+            new Validity(OF_SPECIES, "critical oxygen in mg/L", 0, 8, FILE);
+    /** Exponents of the ammonia thresholds by mass. */
+    public static final Validity SIZE_EXPONENT = new Validity(
+            OF_SPECIES,
+            "exponent of mass",
+            -1,
+            1,
+            "Abdalla and McNabb 1998: 0.25 from 3 to 45 g; 0 where none is known");
+
+    /** @throws OutOfRangeException for a value that no fish has */
     public Species {
         curves = List.copyOf(curves);
+        CHLORIDE_HALF_MG_PER_L.check(chlorideHalfMgPerL);
+        METHAEMOGLOBIN_HALF_MG_PER_L.check(methaemoglobinHalfMgPerL);
+        LIMIT_C.check(coldLimitC);
+        LIMIT_C.check(warmLimitC);
+        CRITICAL_OXYGEN_MG_PER_L.check(criticalOxygenMgPerL);
+        SIZE_EXPONENT.check(ammoniaSizeExponent);
         if (curves.size() != Stressor.COUNT) {
             throw new IllegalArgumentException("A species needs one survival curve for each of "
                     + List.of(Stressor.values()) + ", found " + curves.size());
@@ -99,9 +162,14 @@ public record Species(
         return curves.get(stressor.ordinal());
     }
 
-    /** The factor on the ammonia thresholds for fish of this mass, g. */
+    /**
+     * The factor on the ammonia thresholds for fish of this mass, g.
+     *
+     * @throws OutOfRangeException for a mass that is not positive
+     */
     public double ammoniaThresholdFactor(double massG) {
-        return Powers.quickExp(ammoniaSizeExponent * Powers.quickLn(massG / AMMONIA_REFERENCE_MASS_G));
+        return Powers.quickExp(
+                ammoniaSizeExponent * Powers.quickLn(Respiration.MASS_G.check(massG) / AMMONIA_REFERENCE_MASS_G));
     }
 
     /** The factor that lets un-ionised ammonia count more as the water turns acid: C = NH3-N / factor. @param h mol/L */

@@ -66,7 +66,9 @@ final class SpeciesFiles {
                             number("guidance.nitriteMgPerL"),
                             number("guidance.oxygenMgPerL"),
                             number("guidance.chlorineMgPerL"),
-                            number("guidance.carbonDioxideMgPerL")),
+                            number("guidance.carbonDioxideMgPerL"),
+                            number("guidance.warmingCPerDay"),
+                            number("guidance.coolingCPerDay")),
                     number("survival.ammonia.sizeExponent"),
                     number("oxygen.criticalMgPerL"),
                     new Species.Respiration(

@@ -6,7 +6,7 @@ import java.util.Locale;
  * A value lies outside the range an equation was published for. The parts are kept apart so that a screen or a command
  * can say them in the reader's language.
  */
-public final class OutOfRangeException extends RuntimeException {
+public final class OutOfRangeException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
 
     private final String equation;
@@ -14,8 +14,16 @@ public final class OutOfRangeException extends RuntimeException {
     private final double value;
     private final double low;
     private final double high;
+    private final String source;
+
+    /** @param validity the range that was left, @param value the value that was given */
+    public OutOfRangeException(Validity validity, double value) {
+        this(validity.equation(), validity.quantity(), value, validity.low(), validity.high(), validity.source());
+    }
 
     /**
+     * For a range that follows from the other inputs rather than from a publication.
+     *
      * @param equation the equation or rule that sets the range
      * @param quantity the name of the value, with its unit
      * @param value the value that was given
@@ -23,13 +31,26 @@ public final class OutOfRangeException extends RuntimeException {
      * @param high the greatest value allowed
      */
     public OutOfRangeException(String equation, String quantity, double value, double low, double high) {
+        this(equation, quantity, value, low, high, "follows from the other inputs");
+    }
+
+    private OutOfRangeException(
+            String equation, String quantity, double value, double low, double high, String source) {
         super(String.format(
-                Locale.ROOT, "%s: %s is %s; it must lie between %s and %s", equation, quantity, value, low, high));
+                Locale.ROOT,
+                "%s: %s is %s; it must lie between %s and %s (%s)",
+                equation,
+                quantity,
+                value,
+                low,
+                high,
+                source));
         this.equation = equation;
         this.quantity = quantity;
         this.value = value;
         this.low = low;
         this.high = high;
+        this.source = source;
     }
 
     /**
@@ -63,5 +84,10 @@ public final class OutOfRangeException extends RuntimeException {
 
     public double high() {
         return high;
+    }
+
+    /** Where the range stands. */
+    public String source() {
+        return source;
     }
 }

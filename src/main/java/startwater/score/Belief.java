@@ -76,17 +76,14 @@ final class Belief {
     static Belief of(Scenario scenario, DrillLog log, int waters) {
         List<VisitRecord> visits = new ArrayList<>(log.visits());
         int last = visits.size() - 1;
-        VisitRecord open = visits.get(last);
-        visits.set(
-                last,
-                new VisitRecord(open.visit(), open.minute(), open.asked(), open.seen(), open.written(), null, null));
+        visits.set(last, visits.get(last).undecided());
         return Memory.SHARED.belief(scenario, new DrillLog(visits), waters);
     }
 
     /** Beliefs are kept by log, since each visit builds on the one before. What is kept never changes a result. */
     private static final class Memory {
         static final Memory SHARED = new Memory();
-        private static final int KEPT = 24;
+        private static final int KEPT = 192;
         private static final int SCENARIOS_KEPT = 3;
 
         private record Key(Scenario scenario, DrillLog log, int waters) {}
@@ -169,7 +166,7 @@ final class Belief {
         VisitRecord now = log.last();
         int before = aliveBefore(s, log, log.size() - 1);
         double[][] each = new double[waters.length][now.written().size()];
-        double[] weightsBefore = normalised(logs);
+        double[] weightsBefore = WeightedSample.normalised(logs);
         IntStream.range(0, waters.length)
                 .parallel()
                 .forEach(i -> logs[i] += waters[i].observe(now, before, new FastStepper(), each[i]));
@@ -193,46 +190,20 @@ final class Belief {
         return at == 0 ? s.fish().count() : log.visits().get(at - 1).seen().alive();
     }
 
-    private static double[] normalised(double[] logs) {
-        double most = Double.NEGATIVE_INFINITY;
-        for (double l : logs) {
-            most = Math.max(most, l);
-        }
-        double[] weights = new double[logs.length];
-        double sum = 0;
-        for (int i = 0; i < logs.length; i++) {
-            weights[i] = StrictMath.exp(logs[i] - most);
-            sum += weights[i];
-        }
-        for (int i = 0; i < logs.length; i++) {
-            weights[i] /= sum;
-        }
-        return weights;
-    }
-
     /** Number of waters that the weights amount to. */
     double effective() {
-        double squares = 0;
-        for (double w : normalised(logWeights)) {
-            squares += w * w;
-        }
-        return 1 / squares;
+        return WeightedSample.effective(WeightedSample.normalised(logWeights));
     }
 
     /** Resampled systematically, then moved. */
     private Belief renewed(int count) {
-        double[] weights = normalised(logWeights);
+        double[] weights = WeightedSample.normalised(logWeights);
         double[] spread = spread(weights);
         Plausible[] chosen = new Plausible[count];
         double u = Stream.of(seed(scenario), RESAMPLE, log.size()).uniform();
-        double cumulative = weights[0];
-        int from = 0;
+        int[] from = WeightedSample.systematic(weights, count, u);
         for (int i = 0; i < count; i++) {
-            double at = (i + u) / count;
-            while (at > cumulative && from < waters.length - 1) {
-                cumulative += weights[++from];
-            }
-            chosen[i] = waters[from].copy();
+            chosen[i] = waters[from[i]].copy();
         }
         IntStream.range(0, chosen.length).parallel().forEach(i -> chosen[i] = moved(chosen[i], spread, i));
         return new Belief(scenario, calendar, log, chosen, new double[chosen.length], odd, readings);
@@ -322,12 +293,12 @@ final class Belief {
 
     /** Weights of the waters, adding up to 1. */
     double[] waterWeights() {
-        return normalised(logWeights);
+        return WeightedSample.normalised(logWeights);
     }
 
     /** Weights of all tanks, water by water and stratum by stratum within, adding up to 1. */
     double[] tankWeights() {
-        double[] byWater = normalised(logWeights);
+        double[] byWater = WeightedSample.normalised(logWeights);
         double[] all = new double[waters.length * STRATA];
         for (int i = 0; i < waters.length; i++) {
             for (int k = 0; k < STRATA; k++) {

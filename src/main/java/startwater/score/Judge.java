@@ -43,7 +43,12 @@ public final class Judge {
 
     /** The losses of a case over its options: the pure function that all else is algebra on. */
     public static Scored score(Case c) {
-        Belief belief = Belief.of(c.scenario(), c.log());
+        return score(c, Belief.WATERS);
+    }
+
+    /** The same on fewer waters: quicker and rougher. */
+    static Scored score(Case c, int waters) {
+        Belief belief = Belief.of(c.scenario(), c.log(), waters);
         Notebook book = bookBefore(c, belief);
         Rollout rollout = new Rollout(belief, book);
         List<Decision> options = new ArrayList<>(options(belief, book, rollout));
@@ -69,11 +74,18 @@ public final class Judge {
 
     /** Judges one decision. Takes some tenths of a second: not for the thread that paints. */
     public static Verdict judge(Case c) {
-        Scored scored = score(c);
+        return judge(c, Belief.WATERS);
+    }
+
+    /** The same on fewer waters: quicker and rougher. */
+    static Verdict judge(Case c, int waters) {
+        Scored scored = score(c, waters);
         Losses losses = scored.losses();
         int best = losses.best();
         int own = scored.own();
-        double regret = losses.regret(own);
+        Verdict.Information information = new Retest(scored.belief(), losses).worth();
+        // Where a second strip is worth more than its price, the best is to read it first.
+        double regret = losses.regret(own) + Math.max(0, information.strip() - information.price());
         double error = losses.standardError(own, best);
         double over = Math.max(0, regret - Math.max(2 * error, LEAST_BAND));
         double deathsUp = losses.mean(own, Component.DEATHS) - losses.mean(best, Component.DEATHS);
@@ -120,6 +132,7 @@ public final class Judge {
                 foresight(c.visit().prediction(), paths),
                 scored.belief().oddReadings(),
                 credible,
+                information,
                 List.of());
         return withLines(bare, Explainer.lines(scored, bare, paths));
     }
@@ -141,6 +154,7 @@ public final class Judge {
                 v.foresight(),
                 v.surprise(),
                 v.credited(),
+                v.information(),
                 lines);
     }
 
@@ -159,8 +173,8 @@ public final class Judge {
 
     private static List<Decision> options(Belief belief, Notebook book, Rollout rollout) {
         List<Decision> grid = Options.grid(belief, book);
-        if (grid.size() <= Options.MOST) {
-            return grid;
+        if (grid.size() <= Options.MOST_ALONE) {
+            return Options.attended(grid, grid.get(0));
         }
         int[] some = IntStream.range(0, belief.waters())
                 .filter(i -> i % PRUNING_STRIDE == 0)
@@ -168,7 +182,7 @@ public final class Judge {
         Losses rough = losses(belief, rollout, grid, some);
         double[] means =
                 IntStream.range(0, grid.size()).mapToDouble(rough::mean).toArray();
-        return Options.pruned(grid, means);
+        return Options.attended(Options.pruned(grid, means), grid.get(rough.best()));
     }
 
     /** Losses of options over some of the waters, weights renewed to add up to 1. */
@@ -201,7 +215,7 @@ public final class Judge {
         for (int i = 0; i < weights.length; i++) {
             weights[i] = sum > 0 ? weights[i] / sum : 1.0 / weights.length;
         }
-        return new Losses(parts, deaths, weights);
+        return new Losses(parts, deaths, weights, strata);
     }
 
     private static boolean bestInAnotherView(Losses losses, int own) {

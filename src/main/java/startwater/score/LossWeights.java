@@ -1,5 +1,7 @@
 package startwater.score;
 
+import startwater.drill.Decision;
+
 /**
  * What counts how much, in % of the stock. Tuned so that the rankings of the tests come out over species and tanks, and
  * frozen; change one only together with those tests.
@@ -42,6 +44,22 @@ final class LossWeights {
             return GROWTH_BEYOND * days;
         }
         return GROWTH_FIRST * Math.min(days, GROWTH_FIRST_DAYS) + GROWTH_BEYOND * Math.max(0, days - GROWTH_FIRST_DAYS);
+    }
+
+    /** Somebody who comes in between to look, and somebody who knows who is called: their time. */
+    static final double LOOK_AGAIN = 0.07;
+
+    static final double CALL = 0.30;
+    /** One strip and the minutes it takes. */
+    static final double STRIP = 0.05;
+
+    /** The price of asking somebody to come, % of the stock; the asking itself counts as a job beside it. */
+    static double attention(Decision.FollowUp followUp) {
+        return switch (followUp) {
+            case NONE -> 0;
+            case LOOK_AGAIN -> LOOK_AGAIN;
+            case CALL -> CALL;
+        };
     }
 
     private LossWeights() {}

@@ -13,14 +13,21 @@ public final class Losses {
     private final double[][][] parts;
     private final double[][][] deaths;
     private final double[] weights;
+    private final int perWater;
 
-    Losses(double[][][] parts, double[][][] deaths, double[] weights) {
+    /** @param perWater tanks in a row that share one water, and so are no independent witnesses */
+    Losses(double[][][] parts, double[][][] deaths, double[] weights, int perWater) {
         if (parts.length != deaths.length) {
             throw new IllegalArgumentException("Losses: " + parts.length + " options but deaths of " + deaths.length);
         }
         this.parts = parts;
         this.deaths = deaths;
+        if (perWater < 1 || weights.length % perWater != 0) {
+            throw new IllegalArgumentException(
+                    "Losses: " + weights.length + " tanks cannot share waters by " + perWater + ".");
+        }
         this.weights = weights.clone();
+        this.perWater = perWater;
     }
 
     public int options() {
@@ -110,12 +117,18 @@ public final class Losses {
         return mean(option) - mean(best());
     }
 
-    /** Standard error of the difference of two options over the same tanks, % of the stock. */
+    /**
+     * Standard error of the difference of two options over the same tanks, % of the stock. Tanks that share a water count
+     * as one witness.
+     */
     public double standardError(int option, int other) {
         double mean = mean(option) - mean(other);
         double sum = 0;
-        for (int t = 0; t < weights.length; t++) {
-            double d = weights[t] * (total(option, t) - total(other, t) - mean);
+        for (int first = 0; first < weights.length; first += perWater) {
+            double d = 0;
+            for (int t = first; t < first + perWater; t++) {
+                d += weights[t] * (total(option, t) - total(other, t) - mean);
+            }
             sum += d * d;
         }
         return StrictMath.sqrt(sum);

@@ -76,15 +76,20 @@ public final class Notebook {
     public static Notebook of(Scenario scenario, Calendar calendar, Iterable<VisitRecord> visits) {
         Notebook book = new Notebook(scenario);
         for (VisitRecord v : visits) {
-            book.arrive(v.minute(), calendar.nextVisitAfter(v.minute()), v.seen());
-            for (Written w : v.written()) {
-                book.read(w.pad(), w.value());
-            }
+            book.enter(v, calendar.nextVisitAfter(v.minute()));
             if (v.decision() != null) {
                 book.did(v.decision());
             }
         }
         return book;
+    }
+
+    /** Comes to the tank, looks, and reads what is written of this visit. */
+    void enter(VisitRecord v, int nextVisitMinute) {
+        arrive(v.minute(), nextVisitMinute, v.seen());
+        for (Written w : v.written()) {
+            read(w.pad(), w.value());
+        }
     }
 
     /** Comes to the tank and looks. */
@@ -124,6 +129,11 @@ public final class Notebook {
     void read(Pad pad, double reading) {
         value[pad.ordinal()] = reading;
         readAt[pad.ordinal()] = minute;
+    }
+
+    /** Loses every reading, but not when it was taken. */
+    void forget() {
+        java.util.Arrays.fill(value, Double.NaN);
     }
 
     /** Keeps the books after a decision: shares removed, doses added, by the volume on the sheet. */

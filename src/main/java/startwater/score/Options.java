@@ -8,6 +8,7 @@ import java.util.Set;
 import startwater.drill.Decision;
 import startwater.drill.Decision.Air;
 import startwater.drill.Decision.FilterCare;
+import startwater.drill.Decision.FollowUp;
 import startwater.drill.Observation;
 import startwater.drill.Scenario;
 import startwater.strip.Pad;
@@ -19,6 +20,8 @@ import startwater.strip.Pad;
 final class Options {
     /** Options that are shown and scored, the learner's not counted. */
     static final int MOST = 11;
+    /** Of them, those at which nobody else is asked to come. */
+    static final int MOST_ALONE = MOST - 2;
 
     private static final double[] FEEDS = {1, 0.5, 0};
     private static final double[] CHANGES = {0, 0.25, 0.5, 0.75};
@@ -31,8 +34,7 @@ final class Options {
     static List<Decision> grid(Belief belief, Notebook book) {
         Set<Decision> all = new LinkedHashSet<>();
         Scenario s = belief.scenario();
-        Decision rules = Policies.CAREFUL.decide(book).withFollowUp(Decision.FollowUp.NONE);
-        all.add(rules);
+        all.add(Policies.CAREFUL.decide(book));
         if (s.fish() == null) {
             fishless(belief, book, all);
         } else {
@@ -122,7 +124,7 @@ final class Options {
      * @param losses expected loss of each on a part of the tanks
      */
     static List<Decision> pruned(List<Decision> grid, double[] losses) {
-        if (grid.size() <= MOST) {
+        if (grid.size() <= MOST_ALONE) {
             return grid;
         }
         List<Integer> order = new ArrayList<>();
@@ -139,16 +141,25 @@ final class Options {
         Set<String> kinds = new LinkedHashSet<>();
         kept.forEach(d -> kinds.add(kind(d)));
         for (int i : order) {
-            if (kept.size() < MOST && kinds.add(kind(grid.get(i)))) {
+            if (kept.size() < MOST_ALONE && kinds.add(kind(grid.get(i)))) {
                 kept.add(grid.get(i));
             }
         }
         for (int i : order) {
-            if (kept.size() < MOST) {
+            if (kept.size() < MOST_ALONE) {
                 kept.add(grid.get(i));
             }
         }
         return List.copyOf(kept);
+    }
+
+    /** With two more: the likeliest of the options, and somebody asked to look again half-way, or called. */
+    static List<Decision> attended(List<Decision> alone, Decision likeliest) {
+        Set<Decision> all = new LinkedHashSet<>(alone);
+        Decision own = likeliest.withFollowUp(FollowUp.NONE);
+        all.add(own.withFollowUp(FollowUp.LOOK_AGAIN));
+        all.add(own.withFollowUp(FollowUp.CALL));
+        return List.copyOf(all);
     }
 
     private static String kind(Decision d) {

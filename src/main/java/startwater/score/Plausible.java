@@ -2,6 +2,7 @@ package startwater.score;
 
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
+import startwater.drill.Actor;
 import startwater.drill.Calendar;
 import startwater.drill.Observation;
 import startwater.drill.Scenario;
@@ -95,8 +96,14 @@ final class Plausible {
 
     /** Does what was decided at the visit, or lets the orders stand. */
     void follow(VisitRecord v) {
-        if (v.decision() != null && v.asked()) {
+        if (v.decision() != null && v.actor() != Actor.ORDERS) {
             sim.act(v.decision());
+            if (v.decision().stock() > 0) {
+                // The newcomers' luck is mixed in: deaths count from here.
+                for (int k = 0; k < strata.length; k++) {
+                    hazardSeen[k] = -StrictMath.log(Math.max(1e-300, sim.survival(k)));
+                }
+            }
         } else {
             sim.visited();
         }

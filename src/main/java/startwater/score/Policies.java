@@ -37,6 +37,7 @@ public final class Policies {
     private static Map<String, Policy> all() {
         Map<String, Policy> all = new LinkedHashMap<>();
         add(all, CAREFUL);
+        add(all, new Optimal());
         // The feeder goes on with the full table ration; nobody tests, changes or doses.
         add(all, of("do-nothing", NONE, b -> Decision.LEAVE_ALONE));
         add(all, of("hold-feed", DAILY, Policies::holdFeed));
@@ -49,6 +50,7 @@ public final class Policies {
         add(all, of("doses-and-hopes", DAILY, Policies::doseAndHope));
         add(all, of("salts-every-reading", DAILY, Policies::saltAgain));
         add(all, of("scrubs-filter", DAILY, Policies::scrub));
+        add(all, new NeverWrites());
         add(all, of("never-tests", NONE, b -> daily(b, Decision.LEAVE_ALONE.withChange(0.1))));
         add(all, of("away-all-week", NONE, b -> Decision.LEAVE_ALONE));
         return all;

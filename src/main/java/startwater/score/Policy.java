@@ -2,6 +2,7 @@ package startwater.score;
 
 import java.util.Set;
 import startwater.drill.Decision;
+import startwater.drill.DrillLog;
 import startwater.strip.Pad;
 
 /** A way of keeping fish, as small published code that a real person might follow. It plays from its notebook alone. */
@@ -14,4 +15,18 @@ public interface Policy {
 
     /** What it does at this visit, after reading. */
     Decision decide(Notebook book);
+
+    /**
+     * What it does at this visit, with the whole log at hand, the open visit at its end.
+     *
+     * @param planned whether the drill asks its learner at this visit
+     */
+    default Decision decide(Notebook book, DrillLog log, boolean planned) {
+        return decide(book);
+    }
+
+    /** Whether it writes its readings down. One that does not has forgotten them by the next visit. */
+    default boolean writes() {
+        return true;
+    }
 }

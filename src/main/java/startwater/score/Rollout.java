@@ -1,9 +1,9 @@
 package startwater.score;
 
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import startwater.drill.Calendar;
 import startwater.drill.Decision;
+import startwater.drill.Decision.FollowUp;
 import startwater.drill.Observation;
 import startwater.drill.Scenario;
 import startwater.drill.TankSim;
@@ -13,7 +13,6 @@ import startwater.quantity.Stream;
 import startwater.strip.FishMood;
 import startwater.strip.FishSigns;
 import startwater.strip.Pad;
-import startwater.strip.ReadingModel;
 import startwater.tank.FastStepper;
 import startwater.tank.TankLayout;
 import startwater.tank.TankReadings;
@@ -69,7 +68,7 @@ final class Rollout {
         double[] known = noise[water];
         if (known == null) {
             Stream stream = Stream.of(belief.seed(), NOISE, visit.minute(), water);
-            known = new double[visits * PADS.length];
+            known = new double[2 * visits * PADS.length];
             for (int i = 0; i < known.length; i++) {
                 known[i] = stream.normal();
             }
@@ -106,16 +105,22 @@ final class Rollout {
         double jobs = jobs(option);
         double ready = scenario.fish() == null ? Double.NaN : 0;
         int number = 0;
+        Decision orders = option;
         for (int t = calendar.nextVisitAfter(visit.minute()); t <= end; t = calendar.nextVisitAfter(t)) {
+            if (orders.helpers() != FollowUp.NONE) {
+                int at = Calendar.attendedAt(sim.minute(), t, orders.helpers());
+                run(sim, at, stepper, watcher, everyMinutes);
+                jobs += jobs(acts(sim, notes, water, 2 * number + 1, orders.helpers() == FollowUp.CALL)
+                        .withFollowUp(FollowUp.NONE));
+            }
+            orders = Decision.LEAVE_ALONE;
             run(sim, t, stepper, watcher, everyMinutes);
             if (Double.isNaN(ready) && proved(sim)) {
                 ready = (t - visit.minute()) / (double) Calendar.DAY;
             }
             if (t - visit.minute() >= Calendar.DAY) {
-                Decision d = rules(sim, notes, water, number, t);
-                sim.act(d);
-                notes.did(d);
-                jobs += jobs(d);
+                orders = acts(sim, notes, water, 2 * number, false);
+                jobs += jobs(orders);
             } else {
                 sim.visited();
             }
@@ -142,10 +147,36 @@ final class Rollout {
         double ammonium = d.ammoniumChlorideG()
                 * Dose.AMMONIUM_CHLORIDE.tanMgPerG()
                 / scenario.system().volumeL();
-        return LossWeights.JOB * d.jobs() + LossWeights.AMMONIUM * ammonium / 2;
+        return LossWeights.JOB * d.jobs() + LossWeights.AMMONIUM * ammonium / 2 + LossWeights.attention(d.helpers());
     }
 
-    private Decision rules(TankSim sim, Notebook notes, int water, int number, int t) {
+    /**
+     * Somebody comes, tests and acts by the standing rules.
+     *
+     * @param occasion which of the errors of reading
+     * @param expert tests with a kit of their own and does not misread
+     */
+    private Decision acts(TankSim sim, Notebook notes, int water, int occasion, boolean expert) {
+        look(sim, notes);
+        double[] y = sim.state();
+        double[] errors = noise(water);
+        for (Pad pad : Policies.CAREFUL.tests(notes)) {
+            double error = errors[occasion * PADS.length + pad.ordinal()];
+            int stop = expert
+                    ? Observation.kitStop(pad, y, error)
+                    : pad.scale()
+                            .nearestStop(Observation.padPosition(pad, y, sim.draw(), 1, 0)
+                                    + Observation.readingSigmaBlocks(pad) * error);
+            notes.read(pad, pad.scale().stopValue(stop));
+        }
+        Decision d = Policies.CAREFUL.decide(notes);
+        sim.act(d);
+        notes.did(d);
+        return d;
+    }
+
+    private void look(TankSim sim, Notebook notes) {
+        int t = sim.minute();
         double[] y = sim.state();
         FishMood mood = FishSigns.mood(y, sim.draw().parameters());
         int alive = visit.seen().alive();
@@ -160,32 +191,6 @@ final class Rollout {
                 sim.controls().air(),
                 Math.max(0, alive - living),
                 alive == 0 ? 0 : Math.max(1, living));
-        Set<Pad> pads = Policies.CAREFUL.tests(notes);
-        double[] errors = noise(water);
-        for (Pad pad : pads) {
-            double sigma = ReadSigma.of(pad);
-            double at = Observation.padPosition(pad, y, sim.draw(), 1, 0)
-                    + sigma * errors[number * PADS.length + pad.ordinal()];
-            notes.read(pad, pad.scale().stopValue(pad.scale().nearestStop(at)));
-        }
-        return Policies.CAREFUL.decide(notes);
-    }
-
-    /** Spread of pad and reader together, blocks. */
-    private static final class ReadSigma {
-        private static final double[] BLOCKS = new double[PADS.length];
-
-        static {
-            for (Pad pad : PADS) {
-                double reader = ReadingModel.readingSigmaBlocks(pad, Observation.READER_SIGMA_LAB);
-                BLOCKS[pad.ordinal()] = StrictMath.sqrt(
-                        reader * reader + Observation.PAD_SPREAD_BLOCKS * Observation.PAD_SPREAD_BLOCKS);
-            }
-        }
-
-        static double of(Pad pad) {
-            return BLOCKS[pad.ordinal()];
-        }
     }
 
     /** Without fish: whether the filter carries the planned ration and both readings are under 1 mg/L. */

@@ -92,7 +92,7 @@ public final class StandingRules implements Policy {
             spoke.add(4);
             feed = 0;
             change = 0.5;
-            again = true;
+            again = !twice;
         } else if (toxic > steps.act()) {
             spoke.add(3);
             feed = away ? 0 : 0.5;

@@ -11,7 +11,8 @@ import startwater.strip.Pad;
  *
  * @param options all options on the same plausible tanks, best first by expected loss
  * @param own place of the learner's choice among them
- * @param regret of the choice, % of the stock
+ * @param regret of the choice, % of the stock: its expected loss over that of the best option, or of a second strip first
+ *     where that is worth its price
  * @param standardError of that regret, % of the stock
  * @param mark 0..100
  * @param word sound, costly or dangerous
@@ -24,6 +25,7 @@ import startwater.strip.Pad;
  * @param foresight the mark for the prediction, or null without one
  * @param surprise how improbable the written readings are in all plausible tanks, nats over the expected; large is odd
  * @param credited false where the world contradicts the log and the decision earns no credit
+ * @param information what one more strip before deciding would have been worth
  * @param lines the explanation, in order
  */
 public record Verdict(
@@ -42,6 +44,7 @@ public record Verdict(
         @Nullable Foresight foresight,
         double surprise,
         boolean credited,
+        Information information,
         List<Line> lines) {
     public Verdict {
         options = List.copyOf(options);
@@ -138,6 +141,36 @@ public record Verdict(
 
     /** What the log made plausible for what a pad answers to, at the visit, in the pad's unit. */
     public record Range(Pad pad, Band today, Band next) {}
+
+    /**
+     * Worth of testing before the decision, all in % of the stock.
+     *
+     * @param strip of one more strip, its colour pads read together
+     * @param price of a strip and the minutes it takes
+     * @param perfect of knowing the water itself: no test is worth more
+     * @param pads of each pad alone that there is still a strip for
+     */
+    public record Information(double strip, double price, double perfect, List<PadWorth> pads) {
+        public Information {
+            pads = List.copyOf(pads);
+        }
+
+        /** Whether one more strip is worth its price. */
+        public boolean retest() {
+            return strip > price;
+        }
+
+        /** The pad that is worth most, or null where none is worth anything. */
+        public @Nullable PadWorth mostTelling() {
+            return pads.stream()
+                    .filter(p -> p.worth() > 0)
+                    .reduce((a, b) -> b.worth() > a.worth() ? b : a)
+                    .orElse(null);
+        }
+    }
+
+    /** Worth of reading one pad, % of the stock. @param read whether it was read at this visit, so that this is once more */
+    public record PadWorth(Pad pad, boolean read, double worth) {}
 
     /**
      * How well the next strip was foreseen.

@@ -3,9 +3,72 @@ package startwater.score;
 import java.util.Arrays;
 import java.util.Comparator;
 
-/** Quantiles and tail means of weighted values. */
+/** Weights on a sample and what follows from them: quantiles, tail means, Bayes' rule, resampling. */
 final class WeightedSample {
     private WeightedSample() {}
+
+    /** Weights adding up to 1 from their logarithms, whatever their size; a weight may be 0, not all. */
+    static double[] normalised(double[] logs) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (double l : logs) {
+            most = Math.max(most, l);
+        }
+        double[] weights = new double[logs.length];
+        double sum = 0;
+        for (int i = 0; i < logs.length; i++) {
+            weights[i] = StrictMath.exp(logs[i] - most);
+            sum += weights[i];
+        }
+        for (int i = 0; i < logs.length; i++) {
+            weights[i] /= sum;
+        }
+        return weights;
+    }
+
+    /** Number of equal members that the weights amount to (Kish 1965; from memory). */
+    static double effective(double[] weights) {
+        double squares = 0;
+        for (double w : weights) {
+            squares += w * w;
+        }
+        return 1 / squares;
+    }
+
+    /** Weights after evidence, adding up to 1; as they were where nothing in the sample explains the evidence. */
+    static double[] posterior(double[] weights, double[] likelihood) {
+        double[] after = new double[weights.length];
+        double sum = 0;
+        for (int i = 0; i < after.length; i++) {
+            after[i] = weights[i] * likelihood[i];
+            sum += after[i];
+        }
+        if (!(sum > 0)) {
+            return weights.clone();
+        }
+        for (int i = 0; i < after.length; i++) {
+            after[i] /= sum;
+        }
+        return after;
+    }
+
+    /**
+     * Systematic resampling: members in order, each as often as its weight says, rounded up or down.
+     *
+     * @param u where the comb starts, 0 to under 1
+     */
+    static int[] systematic(double[] weights, int count, double u) {
+        int[] chosen = new int[count];
+        double cumulative = weights[0];
+        int from = 0;
+        for (int i = 0; i < count; i++) {
+            double at = (i + u) / count;
+            while (at > cumulative && from < weights.length - 1) {
+                cumulative += weights[++from];
+            }
+            chosen[i] = from;
+        }
+        return chosen;
+    }
 
     private static Integer[] sorted(double[] values) {
         Integer[] order = new Integer[values.length];

@@ -77,6 +77,11 @@ public final class WhyText {
         return spoken(variable).toString();
     }
 
+    /** A slip of unit in words. @param exact the right number with its unit, as it is to be read */
+    public String slip(UnitSlip slip, String exact) {
+        return message("slip." + slip.name().toLowerCase(Locale.ROOT), exact);
+    }
+
     /** A part of a loss in words. */
     public String component(Component component) {
         return spoken(component).toString();
@@ -124,6 +129,17 @@ public final class WhyText {
         if (d.air() == Air.OFF) {
             parts.add(words.getString("do.air.off"));
         }
+        if (d.air() == Air.SPARE) {
+            parts.add(words.getString("do.air.spare"));
+        }
+        if (!d.pump()) {
+            parts.add(words.getString("do.pump.off"));
+        }
+        if (!d.heater()) {
+            parts.add(words.getString("do.heater.off"));
+        }
+        share(parts, "do.stock", d.stock());
+        share(parts, "do.media", d.ripeMedia());
         if (d.filter() != FilterCare.LEAVE) {
             parts.add(words.getString("do.filter." + d.filter().name().toLowerCase(Locale.ROOT)));
         }
@@ -138,6 +154,12 @@ public final class WhyText {
         String all = decision(d.withFeed(0));
         String none = words.getString("do.feed.none");
         return all.equals(none) ? words.getString("do.nothing") : all.substring(none.length() + 2);
+    }
+
+    private void share(List<String> parts, String key, double share) {
+        if (share > 0) {
+            parts.add(message(key, number(100 * share)));
+        }
     }
 
     private void grams(List<String> parts, String key, double grams) {

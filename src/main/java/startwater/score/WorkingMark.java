@@ -1,10 +1,9 @@
 package startwater.score;
 
 import org.jspecify.annotations.Nullable;
-import startwater.quantity.Units;
 
 /**
- * How well the sum of toxic ammonia was worked: the learner's number against the exact one.
+ * How well a sum was worked: the learner's number against the exact one.
  *
  * @param given the learner's number
  * @param exact the exact one, in the same unit
@@ -15,47 +14,36 @@ public record WorkingMark(
         double given,
         double exact,
         double relativeError,
-        @Nullable Slip slip) {
+        @Nullable UnitSlip slip) {
     /** Rounding on the way is no error: two figures are enough beside a tank. */
     private static final double RIGHT_WITHIN = 0.08;
 
     private static final double SLIP_WITHIN = 0.05;
 
-    /** Slips of unit, each with the factor it leaves behind. */
-    public enum Slip {
-        /** The ion or molecule in place of its nitrogen: NH3. */
-        AS_AMMONIA(Units.AMMONIA_PER_N),
-        AS_AMMONIUM(Units.AMMONIUM_PER_N),
-        /** Nitrogen in place of the molecule. */
-        AS_NITROGEN(1 / Units.AMMONIA_PER_N),
-        /** Percent not turned into a share. */
-        PERCENT(100),
-        THOUSANDFOLD(1000),
-        THOUSANDTH(0.001);
-
-        private final double factor;
-
-        Slip(double factor) {
-            this.factor = factor;
-        }
-
-        public double factor() {
-            return factor;
-        }
+    /** The mark of a sum of toxic ammonia, mg N/L. @param exact more than 0 */
+    public static WorkingMark of(double given, double exact) {
+        return of(given, exact, UnitSlip.Quantity.AMMONIA);
     }
 
-    /** The mark of one sum. @param exact more than 0 */
-    public static WorkingMark of(double given, double exact) {
+    /**
+     * The mark of one sum.
+     *
+     * @param exact more than 0
+     * @param quantity what was worked out: only slips that can happen there are named, the nearest of them
+     */
+    public static WorkingMark of(double given, double exact, UnitSlip.Quantity quantity) {
         if (!(exact > 0)) {
             throw new IllegalArgumentException("Working: the exact value must be over 0, not " + exact + ".");
         }
         double error = given / exact - 1;
-        Slip slip = null;
+        UnitSlip slip = null;
         if (Math.abs(error) > RIGHT_WITHIN) {
-            for (Slip s : Slip.values()) {
-                if (Math.abs(given / exact / s.factor() - 1) < SLIP_WITHIN) {
+            double nearest = SLIP_WITHIN;
+            for (UnitSlip s : quantity.possible()) {
+                double off = Math.abs(given / s.wrong(exact) - 1);
+                if (off < nearest) {
+                    nearest = off;
                     slip = s;
-                    break;
                 }
             }
         }
@@ -64,5 +52,10 @@ public record WorkingMark(
 
     public boolean right() {
         return Math.abs(relativeError) <= RIGHT_WITHIN;
+    }
+
+    /** 100 for a right sum, half of it for one that a slip of unit explains, none for any other. */
+    public double mark() {
+        return right() ? 100 : slip != null ? 50 : 0;
     }
 }

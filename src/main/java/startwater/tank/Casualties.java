@@ -25,6 +25,10 @@ final class Casualties {
     private final double[] killRate = new double[Stressor.COUNT];
     private final double[] slope = new double[Stressor.COUNT];
     private final double[] lowSlope = new double[Stressor.COUNT];
+    /** Share of its rise over a step by which a damage that crosses a threshold may be misjudged. */
+    private static final double CROSSING_DOUBT = 1.0 / 64;
+    // What the last step may have misjudged where a threshold was crossed.
+    private double crossing;
     // Mean hazard of the living over the last step, 1/d.
     private double lately;
 
@@ -109,6 +113,7 @@ final class Casualties {
      */
     double step(double[] from, double[] to, double[] before, double[] after, double dt) {
         boolean harm = false;
+        crossing = 0;
         for (int i = 0; i < Stressor.COUNT; i++) {
             double damage = from[DAMAGE + i];
             double c0 = before[i];
@@ -146,9 +151,15 @@ final class Casualties {
         for (int s = 0; s < strata; s++) {
             double z = upper[i * strata + s];
             double more = z >= high ? 0 : steep * (z <= low ? mean - z : across(damage, middle, end, z));
+            if (z > low && z < high) {
+                crossing = Math.max(crossing, CROSSING_DOUBT * steep * (high - low));
+            }
             if (gentle > 0) {
                 double zLow = lower[i * strata + s];
                 more += zLow >= high ? 0 : gentle * (zLow <= low ? mean - zLow : across(damage, middle, end, zLow));
+                if (zLow > low && zLow < high) {
+                    crossing = Math.max(crossing, CROSSING_DOUBT * gentle * (high - low));
+                }
             }
             to[survivors(s) + 1 + i] = from[survivors(s) + 1 + i] + more;
             grown[s] += more;
@@ -189,7 +200,7 @@ final class Casualties {
 
     /** What an exposure that moves so over a step may put into the hazard, by the curve's steeper slope. */
     double doubt(double[] y, double[] before, double[] after, double dt) {
-        double most = 0;
+        double most = crossing;
         for (int i = 0; i < Stressor.COUNT; i++) {
             double c0 = before[i];
             double c1 = after[i];

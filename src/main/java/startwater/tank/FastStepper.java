@@ -27,6 +27,9 @@ public final class FastStepper implements Stepper {
     /** Below this oxygen, mg/L, minutes matter. */
     private static final double SCARCE_OXYGEN = 2.5;
 
+    /** Below this oxygen, mg/L, fish eat less and a meal hangs on it. */
+    private static final double APPETITE_FALLS_OXYGEN = 4.2;
+
     private static final double STEP_WHEN_SCARCE = 2 * MINUTE;
     /** How much longer or shorter the next step may be, and what is held back. */
     private static final double MOST_GROWTH = 4;
@@ -38,20 +41,22 @@ public final class FastStepper implements Stepper {
 
     private static final double RENEWED = 2;
     /** What a correction may move of each quantity above its floor, and of the hazard. */
-    private static final double NITROGEN_TOLERANCE = 0.005;
+    private static final double NITROGEN_TOLERANCE = 0.0015;
 
-    private static final double OXYGEN_TOLERANCE = 0.03;
-    private static final double OXYGEN_TOLERANCE_WHEN_FALLING = 0.002;
-    private static final double CARBON_TOLERANCE = 0.1;
-    private static final double H_TOLERANCE = 0.2;
-    private static final double HAZARD_TOLERANCE = 2e-4;
-    private static final double NITROGEN_FLOOR = 0.1;
+    private static final double OXYGEN_TOLERANCE = 0.01;
+    private static final double OXYGEN_TOLERANCE_WHEN_FALLING = 0.0002;
+    private static final double CARBON_TOLERANCE = 0.05;
+    private static final double H_TOLERANCE = 0.1;
+    private static final double HAZARD_TOLERANCE = 1.5e-5;
+    private static final double NITROGEN_FLOOR = 0.03;
     private static final double OXYGEN_FLOOR = 1;
     private static final double CARBON_FLOOR = 0.2;
 
     private static final double LONGEST_INTERVAL = 0.34;
-    private static final double LONGEST_WHEN_WARMING = 0.17;
-    private static final double MOVING_C = 0.25;
+    private static final double LONGEST_WHEN_WARMING = 0.0625;
+    private static final double LONGEST_WHEN_DRIFTING = 0.125;
+    private static final double WARMING_C = 0.5;
+    private static final double DRIFTING_C = 0.2;
     /** Beyond this share of h the first warm step towards it is followed by a second. */
     private static final double FAR_IN_H = 0.05;
 
@@ -71,32 +76,34 @@ public final class FastStepper implements Stepper {
     // What the last pass over the water made nitrate of and what left with the exchange, mg N/L.
     private double toNitrate;
     private double carriedOut;
+    private double taken;
 
     @Override
-    public void advance(double[] y, TankParameters p, Controls c, double days) {
+    public void advanceSmoothly(double[] y, TankParameters p, Controls c, double days) {
         SystemTerms terms = ready(y, p);
         ChlorineReactions.combine(y);
         System.arraycopy(y, 0, now, 0, y.length);
         double left = days;
+        double rest = c.restsAtC(p);
+        double rate = c.temperatureRatePerDay(p);
         while (left > 1e-12) {
-            double span = Math.min(left, longestInterval(now, c));
+            double span = Math.min(left, longestInterval(now, rest));
             double temperature = now[TEMPERATURE];
-            double x = p.temperatureRatePerDay() * span;
+            double x = rate * span;
             double fall = Powers.quickExp(-x);
-            double away = temperature - c.setPointC();
-            double end = c.setPointC() + away * fall;
-            double mean = x > 0 ? c.setPointC() + away * (1 - fall) / x : temperature;
+            double away = temperature - rest;
+            double end = rest + away * fall;
+            double mean = x > 0 ? rest + away * (1 - fall) / x : temperature;
             IntervalConstants k = IntervalConstants.of(terms, c, now, mean, constants);
-
             constants = k;
-            interval(p, c, k, span, end);
+            interval(p, c, k, span, rest, rate);
             now[TEMPERATURE] = end;
+            double used = Kinetics.ACCLIMATION_PER_DAY;
+            now[ACCLIMATED_C] = Relaxation.end(
+                    now[ACCLIMATED_C], used * (temperature + end) / 2, used * (end - temperature), used, span);
             left -= span;
         }
         System.arraycopy(now, 0, y, 0, y.length);
-        if (!c.pump()) {
-            y[STAGNANT_HOURS] += 24 * days;
-        }
     }
 
     /** Constants of one system do not serve another. */
@@ -115,12 +122,14 @@ public final class FastStepper implements Stepper {
         return terms;
     }
 
-    private static double longestInterval(double[] y, Controls c) {
-        return Math.abs(c.setPointC() - y[TEMPERATURE]) > MOVING_C ? LONGEST_WHEN_WARMING : LONGEST_INTERVAL;
+    private static double longestInterval(double[] y, double restsAtC) {
+        double away = Math.abs(restsAtC - y[TEMPERATURE]);
+        return away > WARMING_C ? LONGEST_WHEN_WARMING : away > DRIFTING_C ? LONGEST_WHEN_DRIFTING : LONGEST_INTERVAL;
     }
 
-    private void interval(TankParameters p, Controls c, IntervalConstants k, double span, double endC) {
-        double startC = now[TEMPERATURE];
+    private void interval(
+            TankParameters p, Controls c, IntervalConstants k, double span, double restC, double temperatureRate) {
+        double away = now[TEMPERATURE] - restC;
         Species species = p.species();
         if (species != null) {
             casualties.prepare(now, p, species, k.ammoniaScale);
@@ -134,7 +143,7 @@ public final class FastStepper implements Stepper {
             }
             double remaining = span - done;
             double dt = remaining <= longest ? remaining : remaining / Math.ceil(remaining / longest - 1e-9);
-            afterC = startC + (endC - startC) * ((done + dt) / span);
+            afterC = restC + away * Powers.quickExp(-temperatureRate * (done + dt));
             double error = step(p, c, k, dt);
             double growth = SAFETY / StrictMath.sqrt(Math.max(error, 1e-6));
             longest = Math.min(LONGEST_STEP, dt * Math.min(MOST_GROWTH, Math.max(LEAST_GROWTH, growth)));
@@ -187,7 +196,7 @@ public final class FastStepper implements Stepper {
         double living = stocked ? casualties.step(now, next, before.exposure, after.exposure, dt) : 1;
         fish(next, p, after, gutLeft, living, dt);
         water(guess, next, p, c, k, after, dt);
-        rest(p, c, dt);
+        rest(p, c, k, dt);
         next[H_ION] = k.carbonate.newtonStep(next[ALKALINITY], next[DIC], next[TAN], h);
         next[STRESS] += dt * (before.stress + after.stress) / 2;
         next[DELAY] += dt * (before.delay + after.delay) / 2;
@@ -198,7 +207,9 @@ public final class FastStepper implements Stepper {
     private static void rates(Kinetics to, double[] y, TankParameters p, IntervalConstants k) {
         to.rates(y, p, k, y[H_ION]);
         Species species = p.species();
-        to.stress = species != null && y[STOCKED] > 0 ? to.quickStress(species, y[OXYGEN]) : 0;
+        to.stress = species != null && y[STOCKED] > 0
+                ? to.quickStress(species, y[OXYGEN], y[TEMPERATURE] - y[ACCLIMATED_C])
+                : 0;
     }
 
     private static double settled(CarbonateSystem carbonate, double[] y, double warm) {
@@ -211,7 +222,7 @@ public final class FastStepper implements Stepper {
         double nitrogen = Math.max(moved(TAN, NITROGEN_FLOOR), moved(NITRITE, NITROGEN_FLOOR)) / NITROGEN_TOLERANCE;
         double carbon = Math.max(moved(DIC, CARBON_FLOOR), moved(ALKALINITY, CARBON_FLOOR)) / CARBON_TOLERANCE;
         double oxygen = moved(OXYGEN, OXYGEN_FLOOR)
-                / (air && next[OXYGEN] > SCARCE_OXYGEN ? OXYGEN_TOLERANCE : OXYGEN_TOLERANCE_WHEN_FALLING);
+                / (air && next[OXYGEN] > APPETITE_FALLS_OXYGEN ? OXYGEN_TOLERANCE : OXYGEN_TOLERANCE_WHEN_FALLING);
         return Math.max(Math.max(nitrogen, carbon), Math.max(oxygen, moved(H_ION, 0) / H_TOLERANCE));
     }
 
@@ -248,13 +259,29 @@ public final class FastStepper implements Stepper {
             double[] at, double[] to, TankParameters p, Controls c, IntervalConstants k, Kinetics end, double dt) {
         Kinetics start = before;
         double q = c.exchangePerDay();
-        SourceWater in = c.exchangeSource();
+        double inflow = c.inflowPerDay();
+        SourceWater in = c.source();
+        double volume = p.volumeL();
         double out = 0;
         double mineralisation = (start.mineralisationLoss + end.mineralisationLoss) / 2;
-        double organic = Relaxation.end(now[ORGANIC_N], 0, mineralisation + q, dt);
+        double trapping = (start.trapping + end.trapping) / 2;
+        double organic = Relaxation.end(now[ORGANIC_N], 0, mineralisation + q + trapping, dt);
         double organicLost = now[ORGANIC_N] - organic;
-        double mineralised = share(organicLost, mineralisation, q);
-        out += organicLost - mineralised;
+        double mineralised = share(organicLost, mineralisation, q + trapping);
+        double trapped = share(organicLost - mineralised, trapping, q);
+        out += organicLost - mineralised - trapped;
+        double perDay = 1 / dt;
+        double heldSlope = 0;
+        if (trapped > 0 || now[HELD_N] > 0) {
+            double heldLoss = (start.heldLoss + end.heldLoss) / 2;
+            double held = Relaxation.end(now[HELD_N], trapped * volume * perDay, heldLoss + k.fouling, dt);
+            double heldLost = now[HELD_N] + trapped * volume - held;
+            double heldMineralised = share(heldLost, heldLoss, k.fouling);
+            mineralised += heldMineralised / volume;
+            heldSlope = (end.heldLoss * held - start.heldLoss * now[HELD_N]) / volume;
+            to[HELD_N] = held;
+            to[LOOSE_N] = now[LOOSE_N] + heldLost - heldMineralised;
+        }
         double gained = excreted + mineralised;
         if (now[COMBINED_CHLORINE] > 0) {
             double combined =
@@ -267,12 +294,12 @@ public final class FastStepper implements Stepper {
         }
         double broughtNitrite = 0;
         if (in != null) {
-            gained += q * in.tanMgPerL() * dt;
-            broughtNitrite = q * in.nitriteMgPerL() * dt;
+            gained += inflow * in.tanMgPerL() * dt;
+            broughtNitrite = inflow * in.nitriteMgPerL() * dt;
         }
-        double perDay = 1 / dt;
         double tanNow = now[TAN];
-        double slope = gutSlope + end.mineralisationLoss * organic - start.mineralisationLoss * now[ORGANIC_N];
+        double slope =
+                gutSlope + heldSlope + end.mineralisationLoss * organic - start.mineralisationLoss * now[ORGANIC_N];
         double tan = Relaxation.end(
                 tanNow,
                 at[TAN],
@@ -312,39 +339,45 @@ public final class FastStepper implements Stepper {
         to[ORGANIC_N] = organic;
         to[TAN] = tan;
         to[NITRITE] = nitrite;
-        double alkalinity = now[ALKALINITY] + (excreted + mineralised - 2 * oxidised) / Molar.N;
-        to[ALKALINITY] = in == null ? alkalinity : Relaxation.end(alkalinity, q * in.alkalinityMeqPerL(), q, dt);
+        double taken = k.plantUptake > 0 ? plants(to, c, end, dt) : 0;
+        double alkalinity = now[ALKALINITY] + (excreted + mineralised + taken - 2 * oxidised) * (1 / Molar.N);
+        to[ALKALINITY] = in == null ? alkalinity : Relaxation.end(alkalinity, inflow * in.alkalinityMeqPerL(), q, dt);
         gases(at, to, c, k, end, dt);
-        double volume = p.volumeL();
-        to[AOB] = grown(now[AOB], at[AOB], k.growthAob * oxidised * volume, k.aobCapacity, k.decay * dt);
-        to[NOB] = grown(now[NOB], at[NOB], k.growthNob * toNitrate * volume, k.nobCapacity, k.decay * dt);
+        if (now[MEDICATION] > 0) {
+            to[MEDICATION] = Relaxation.end(now[MEDICATION], 0, WaterJumps.DRUG_DECAY_PER_DAY + q, dt);
+        }
+        double half = dt / 2;
+        to[AOB] = now[AOB] * Relaxation.growth(half * (start.aobGain - start.aobLoss + end.aobGain - end.aobLoss));
+        to[NOB] = now[NOB] * Relaxation.growth(half * (start.nobGain - start.nobLoss + end.nobGain - end.nobLoss));
     }
 
-    /**
-     * Bacteria after a step in which they lived on what they have oxidised: the amount follows meals and dilution within
-     * the step, where rates at its ends would not.
-     *
-     * @param fed growth by what was oxidised, mg N/d, were there no limit
-     */
-    private static double grown(double bacteria, double guess, double fed, double capacity, double decay) {
-        double mean = (bacteria + guess) / 2;
-        return mean > 0 ? bacteria * Relaxation.growth(fed / mean * (1 - mean / capacity) - decay) : 0;
+    /** Nitrate that plants take up over the step, mg N/L; they give back as much alkalinity. */
+    private double plants(double[] to, Controls c, Kinetics end, double dt) {
+        double q = c.exchangePerDay();
+        SourceWater in = c.source();
+        double gained = toNitrate + (in == null ? 0 : c.inflowPerDay() * in.nitrateMgPerL() * dt);
+        double uptake = (before.nitrateLoss + end.nitrateLoss) / 2;
+        to[NITRATE] = Relaxation.end(now[NITRATE], gained / dt, q + uptake, dt);
+        taken = share(now[NITRATE] + gained - to[NITRATE], uptake, q);
+        return taken;
     }
 
     /** Carbon and oxygen, which the air holds tightly. */
     private void gases(double[] at, double[] to, Controls c, IntervalConstants k, Kinetics end, double dt) {
         Kinetics start = before;
         double q = c.exchangePerDay();
-        SourceWater in = c.exchangeSource();
+        double inflow = c.inflowPerDay();
+        SourceWater in = c.source();
         double gas0 = k.kLaCo2PerDay * start.co2PerDic;
         double gas1 = k.kLaCo2PerDay * end.co2PerDic;
-        double brought = in == null ? 0 : q * in.dicMmolPerL();
+        double brought = in == null ? 0 : inflow * in.dicMmolPerL();
         double made0 = start.carbonMade + k.kLaCo2PerDay * start.co2PerAlkalinity * now[ALKALINITY];
         double made1 = end.carbonMade + k.kLaCo2PerDay * end.co2PerAlkalinity * to[ALKALINITY];
         to[DIC] =
                 Relaxation.end(now[DIC], at[DIC], (made0 + made1) / 2 + brought, made1 - made0, gas0 + q, gas1 + q, dt);
+        double broughtOxygen = in == null ? 0 : inflow * in.oxygenMgPerL();
         double loss = k.kLaPerDay + q;
-        double gas = k.kLaPerDay * k.oxygenSaturation + (in == null ? 0 : q * in.oxygenMgPerL());
+        double gas = k.kLaPerDay * k.oxygenSaturation + broughtOxygen;
         double oxygen = Relaxation.end(
                 now[OXYGEN],
                 at[OXYGEN],
@@ -359,24 +392,31 @@ public final class FastStepper implements Stepper {
     }
 
     /** What no rate reads within a step: nitrate, ledgers, salt and disinfectant. */
-    private void rest(TankParameters p, Controls c, double dt) {
+    private void rest(TankParameters p, Controls c, IntervalConstants k, double dt) {
         double q = c.exchangePerDay();
+        double volume = p.volumeL();
         if (now[FREE_CHLORINE] > 0) {
             next[FREE_CHLORINE] = Relaxation.end(now[FREE_CHLORINE], 0, ChlorineReactions.FREE_DECAY_PER_DAY + q, dt);
         }
-        SourceWater in = c.exchangeSource();
-        if (in == null || q == 0) {
-            next[NITRATE] = now[NITRATE] + toNitrate;
+        double plants = k.plantUptake > 0 ? taken : 0;
+        next[TAKEN_UP] = now[TAKEN_UP] + plants * volume;
+        SourceWater in = c.source();
+        if (in == null) {
+            next[NITRATE] = now[NITRATE] + toNitrate - plants;
             return;
         }
-        double volume = p.volumeL();
-        double nitrateGained = toNitrate + q * in.nitrateMgPerL() * dt;
-        next[NITRATE] = Relaxation.end(now[NITRATE], nitrateGained / dt, q, dt);
-        double out = carriedOut + now[NITRATE] + nitrateGained - next[NITRATE];
+        double inflow = c.inflowPerDay();
+        double nitrateGained = toNitrate + inflow * in.nitrateMgPerL() * dt;
+        if (!(k.plantUptake > 0)) {
+            next[NITRATE] = Relaxation.end(now[NITRATE], nitrateGained / dt, q, dt);
+        }
         next[BROUGHT_IN] =
-                now[BROUGHT_IN] + q * (in.tanMgPerL() + in.nitriteMgPerL() + in.nitrateMgPerL()) * dt * volume;
-        next[EXCHANGED_OUT] = now[EXCHANGED_OUT] + out * volume;
-        next[CHLORIDE] = Relaxation.end(now[CHLORIDE], q * in.chlorideMgPerL(), q, dt);
+                now[BROUGHT_IN] + inflow * (in.tanMgPerL() + in.nitriteMgPerL() + in.nitrateMgPerL()) * dt * volume;
+        if (q > 0) {
+            double out = carriedOut + now[NITRATE] + nitrateGained - plants - next[NITRATE];
+            next[EXCHANGED_OUT] = now[EXCHANGED_OUT] + out * volume;
+        }
+        next[CHLORIDE] = Relaxation.end(now[CHLORIDE], inflow * in.chlorideMgPerL(), q, dt);
         next[VOLUMES] += q * dt;
     }
 

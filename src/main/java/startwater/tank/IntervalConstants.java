@@ -35,6 +35,17 @@ final class IntervalConstants {
     final double decay;
     final double mineralisation;
     final double flow;
+    /** At full flow: solids caught from the water, and mineralised in the bed, 1/d. */
+    final double trapping;
+
+    final double heldMineralisation;
+    /** Load of the bed per mg of nitrogen it holds: at a load of 1 the flow is halved. */
+    final double loadPerHeld;
+    /** What a fouling bed loses and lets go, 1/d. */
+    final double fouling;
+    /** Nitrate that plants take at most, mg N/L/d. */
+    final double plantUptake;
+
     final double aobCapacity;
     final double nobCapacity;
     final double nitrousAcid;
@@ -54,7 +65,12 @@ final class IntervalConstants {
     private final Controls controls;
 
     private IntervalConstants(
-            SystemTerms system, Controls controls, TemperatureTerms warmth, double ionicStrength, double massG) {
+            SystemTerms system,
+            Controls controls,
+            TemperatureTerms warmth,
+            double ionicStrength,
+            double massG,
+            boolean fouling) {
         TankParameters p = system.parameters();
         this.warmth = warmth;
         this.ionicStrength = ionicStrength;
@@ -63,7 +79,7 @@ final class IntervalConstants {
         carbonate = warmth.carbonate.with(ionicStrength);
         // A mol of salt weighs about as much as sodium chloride.
         oxygenSaturation = warmth.oxygen.mgPerL(system.pressureAtm(), ionicStrength * 58.44);
-        double device = controls.air() ? p.kLaDevicePerHour() : 0;
+        double device = (controls.air() ? p.kLaDevicePerHour() : 0) + controls.spareAirPerHour();
         kLaPerDay = 24 * warmth.gasTheta * (device + p.kLaSurfacePerHour());
         kLaCo2PerDay = 24 * warmth.gasTheta * (device * p.carbonDioxideRatio() + p.kLaSurfacePerHour());
         co2InBalance = carbonate.co2InBalanceWith(p.carbonDioxideAtm());
@@ -74,6 +90,12 @@ final class IntervalConstants {
         decay = warmth.decay;
         mineralisation = warmth.mineralisation;
         flow = controls.pump() ? 1 : FLOW_WITHOUT_PUMP;
+        trapping = p.media().trappingPerDay();
+        heldMineralisation =
+                FilterBed.HELD_MINERALISATION_PER_DAY / Nitrification.MINERALISATION_PER_DAY * mineralisation;
+        loadPerHeld = p.media().load(1 / p.mediaAreaM2());
+        this.fouling = fouling ? FilterBed.FOULING_PER_DAY : 0;
+        plantUptake = p.plantUptakeMgPerDay() / p.volumeL();
         aobCapacity = system.aobCapacity();
         nobCapacity = system.nobCapacity();
         nitrousAcid = warmth.nitrousAcid;
@@ -103,14 +125,16 @@ final class IntervalConstants {
         double ionic = IONIC_STRENGTH_GRID * Math.rint(ionicStrength(y) / IONIC_STRENGTH_GRID);
         double mass = rounded(TankReadings.massG(y, system.parameters().strata()));
         TemperatureTerms warmth = TemperatureTerms.near(temperatureC);
+        boolean fouling = FilterBed.fouling(y, controls);
         if (last != null
                 && last.controls.equals(controls)
                 && last.warmth.temperatureC == warmth.temperatureC
                 && last.ionicStrength == ionic
-                && last.massG == mass) {
+                && last.massG == mass
+                && last.fouling > 0 == fouling) {
             return last;
         }
-        return new IntervalConstants(system, controls, warmth, ionic, mass);
+        return new IntervalConstants(system, controls, warmth, ionic, mass, fouling);
     }
 
     private static double ionicStrength(double[] y) {
@@ -131,6 +155,7 @@ final class IntervalConstants {
                 controls,
                 TemperatureTerms.at(y[TankLayout.TEMPERATURE]),
                 ionicStrength(y),
-                TankReadings.massG(y, system.parameters().strata()));
+                TankReadings.massG(y, system.parameters().strata()),
+                FilterBed.fouling(y, controls));
     }
 }

@@ -3,6 +3,7 @@ package startwater.tank;
 import static startwater.tank.TankLayout.*;
 
 import java.util.Objects;
+import startwater.biofilter.FilterMedia;
 import startwater.biofilter.Nitrification;
 import startwater.fish.Species;
 import startwater.fish.Stressor;
@@ -22,6 +23,10 @@ final class Kinetics {
     static final double GUT_RATE_PER_DAY = 4.8;
     private static final double RESPIRATION_HALF_SQUARED = 0.12;
     private static final double LEAST_FOR_LOG = 1e-12;
+    /** Nitrate at which plants take half of what they can, mg N/L (0.1-1.5 published for roots: from memory). */
+    private static final double PLANT_NITRATE_HALF_MG_PER_L = 1;
+    /** How fast fish get used to a temperature, 1/d: in water that moves by 1 °C a day they lag by 1 °C (tuned). */
+    static final double ACCLIMATION_PER_DAY = 1;
 
     /** Specific losses, 1/d: oxidation of ammonia, of nitrite, mineralisation. */
     double ammoniaLoss;
@@ -36,6 +41,12 @@ final class Kinetics {
     double oxygenSlope;
     double oxygenBend;
     double mineralisationLoss;
+    /** Mineralising of held solids, and plants' uptake of nitrate, 1/d. */
+    double heldLoss;
+
+    double nitrateLoss;
+    /** Organic nitrogen caught by the filter, 1/d. */
+    double trapping;
     /** Excretion, mg N/L/d: from the gut, and of body nitrogen by the fast. */
     double gutExcretion;
 
@@ -82,7 +93,7 @@ final class Kinetics {
         stress = 0;
         Species species = p.species();
         if (species != null && y[STOCKED] > 0) {
-            stress = stress(species, Math.max(0, y[OXYGEN]));
+            stress = stress(species, Math.max(0, y[OXYGEN]), y[TEMPERATURE] - y[ACCLIMATED_C]);
             hazards(y, p, species, k, p.strata());
         }
     }
@@ -107,7 +118,11 @@ final class Kinetics {
     private void filter(double[] y, TankParameters p, IntervalConstants k, double h, double tan, double oxygen) {
         double volume = p.volumeL();
         double nitrite = y[NITRITE] > 0 ? y[NITRITE] : 0;
-        double ph = Nitrification.phFactor(h) * k.flow;
+        double share = k.loadPerHeld == 0 ? 1 : FilterMedia.flowShareAt(k.loadPerHeld * y[HELD_N]);
+        double flow = k.flow * share;
+        double area = FilterMedia.areaShare(share);
+        trapping = k.trapping * flow;
+        double ph = Nitrification.phFactor(h) * flow;
         double limitA = k.thetaAob
                 * ph
                 * Nitrification.alkalinityFactor(y[ALKALINITY])
@@ -135,12 +150,16 @@ final class Kinetics {
                 nitriteLoss * (Nitrification.NITRITE_HALF_MG_PER_L / (Nitrification.NITRITE_HALF_MG_PER_L + nitrite));
         nitriteBend = (nitriteLoss - nitriteSlope) * nitrite;
         aobGain = k.growthAob * limitA * tan;
-        aobLoss = aobGain * aob / k.aobCapacity + k.decay;
+        double death = k.decay + k.fouling + y[MEDICATION];
+        aobLoss = aobGain * aob / (area * k.aobCapacity) + death;
         nobGain = k.growthNob * limitN * nitrite;
-        nobLoss = nobGain * nob / k.nobCapacity + k.decay;
+        nobLoss = nobGain * nob / (area * k.nobCapacity) + death;
         mineralisationLoss = k.mineralisation * oxygen / (Nitrification.MINERALISATION_OXYGEN_HALF_MG_PER_L + oxygen);
+        heldLoss = k.heldMineralisation * flow * oxygen / (Nitrification.MINERALISATION_OXYGEN_HALF_MG_PER_L + oxygen);
+        nitrateLoss = k.plantUptake / (PLANT_NITRATE_HALF_MG_PER_L + Math.max(0, y[NITRATE]));
         double perOxygen = 1 / Math.max(oxygen, 1e-9);
-        double mineralising = Nitrification.OXYGEN_PER_MINERALISED_N * mineralisationLoss * y[ORGANIC_N];
+        double mineralising = Nitrification.OXYGEN_PER_MINERALISED_N
+                * (mineralisationLoss * y[ORGANIC_N] + heldLoss * y[HELD_N] / volume);
         oxygenLoss = perOxygen
                 * (Nitrification.OXYGEN_STEP_ONE * ammoniaLoss * tan
                         + Nitrification.OXYGEN_STEP_TWO * nitriteLoss * nitrite
@@ -228,23 +247,28 @@ final class Kinetics {
         hazard = living > 0 ? weighted / living : 0;
     }
 
-    private double stress(Species species, double oxygen) {
+    /** @param lagC how much warmer the water is than what the fish are used to, °C */
+    private double stress(Species species, double oxygen, double lagC) {
         Species.Guidance g = species.guidance();
         return over(exposure[0], g.ammoniaMgPerL())
                 + over(exposure[1], g.nitriteMgPerL())
                 + over(g.oxygenMgPerL(), oxygen)
                 + over(exposure[3], g.chlorineMgPerL())
-                + over(carbonDioxide * Molar.CO2, g.carbonDioxideMgPerL());
+                + over(carbonDioxide * Molar.CO2, g.carbonDioxideMgPerL())
+                + over(lagC, g.warmingCPerDay())
+                + over(-lagC, g.coolingCPerDay());
     }
 
     /** The stress of the last rates by one short series: a sum of logarithms is the logarithm of a product. */
-    double quickStress(Species species, double oxygen) {
+    double quickStress(Species species, double oxygen, double lagC) {
         Species.Guidance g = species.guidance();
         double product = times(exposure[0], g.ammoniaMgPerL())
                 * times(exposure[1], g.nitriteMgPerL())
                 * times(g.oxygenMgPerL(), Math.max(oxygen, LEAST_FOR_LOG))
                 * times(exposure[3], g.chlorineMgPerL())
-                * times(carbonDioxide * Molar.CO2, g.carbonDioxideMgPerL());
+                * times(carbonDioxide * Molar.CO2, g.carbonDioxideMgPerL())
+                * times(lagC, g.warmingCPerDay())
+                * times(-lagC, g.coolingCPerDay());
         return product > 1 ? Powers.quickLn(product) : 0;
     }
 

@@ -31,7 +31,7 @@ public final class ReferenceStepper implements Stepper {
     }
 
     @Override
-    public void advance(double[] y, TankParameters p, Controls c, double days) {
+    public void advanceSmoothly(double[] y, TankParameters p, Controls c, double days) {
         ChlorineReactions.combine(y);
         if (!(days > 1e-12)) {
             return;
@@ -45,9 +45,6 @@ public final class ReferenceStepper implements Stepper {
             y[i] = Math.max(0, y[i]);
         }
         TankReadings.settlePh(y);
-        if (!c.pump()) {
-            y[STAGNANT_HOURS] += 24 * days;
-        }
     }
 
     /** dy/dt of the whole state: exact, or on constants held over an interval and with pH warm from the last call. */
@@ -103,7 +100,8 @@ public final class ReferenceStepper implements Stepper {
             water(y, dy, k);
             fish(y, dy);
             exchange(y, dy);
-            dy[TEMPERATURE] = p.temperatureRatePerDay() * (c.setPointC() - y[TEMPERATURE]);
+            dy[TEMPERATURE] = c.temperatureRatePerDay(p) * (c.restsAtC(p) - y[TEMPERATURE]);
+            dy[ACCLIMATED_C] = Kinetics.ACCLIMATION_PER_DAY * (y[TEMPERATURE] - y[ACCLIMATED_C]);
         }
 
         private void warm(double[] y, IntervalConstants k) {
@@ -117,17 +115,24 @@ public final class ReferenceStepper implements Stepper {
 
         private void water(double[] y, double[] dy, IntervalConstants k) {
             double mineralised = rates.mineralisationLoss * y[ORGANIC_N];
-            double made = rates.gutExcretion + rates.fastingExcretion + mineralised;
+            double heldMineralised = rates.heldLoss * y[HELD_N];
+            double trapped = rates.trapping * y[ORGANIC_N];
+            double taken = rates.nitrateLoss * Math.max(0, y[NITRATE]);
+            double made = rates.gutExcretion + rates.fastingExcretion + mineralised + heldMineralised / p.volumeL();
             double freedChlorine = ChlorineReactions.COMBINED_DECAY_PER_DAY * y[COMBINED_CHLORINE];
             double oxidised = rates.ammoniaLoss * Math.max(0, y[TAN]);
             double toNitrate = rates.nitriteLoss * Math.max(0, y[NITRITE]);
-            dy[ORGANIC_N] = -mineralised;
+            dy[ORGANIC_N] = -mineralised - trapped;
+            dy[HELD_N] = trapped * p.volumeL() - heldMineralised - k.fouling * y[HELD_N];
+            dy[LOOSE_N] = k.fouling * y[HELD_N];
+            dy[MEDICATION] = -WaterJumps.DRUG_DECAY_PER_DAY * y[MEDICATION];
+            dy[TAKEN_UP] = taken * p.volumeL();
             dy[FREE_CHLORINE] = -ChlorineReactions.FREE_DECAY_PER_DAY * y[FREE_CHLORINE];
             dy[COMBINED_CHLORINE] = -freedChlorine;
             dy[TAN] = made + freedChlorine * ChlorineReactions.NITROGEN_PER_COMBINED - oxidised;
             dy[NITRITE] = oxidised - toNitrate;
-            dy[NITRATE] = toNitrate;
-            dy[ALKALINITY] = (made - 2 * oxidised) / startwater.quantity.Molar.N;
+            dy[NITRATE] = toNitrate - taken;
+            dy[ALKALINITY] = (made + taken - 2 * oxidised) / startwater.quantity.Molar.N;
             dy[DIC] = rates.respirationDic + k.kLaCo2PerDay * (k.co2InBalance - rates.carbonDioxide);
             dy[OXYGEN] = k.kLaPerDay * (k.oxygenSaturation - y[OXYGEN]) - rates.oxygenLoss * Math.max(0, y[OXYGEN]);
             dy[AOB] = (rates.aobGain - rates.aobLoss) * y[AOB];
@@ -163,9 +168,10 @@ public final class ReferenceStepper implements Stepper {
         }
 
         private void exchange(double[] y, double[] dy) {
-            SourceWater in = c.exchangeSource();
+            SourceWater in = c.source();
             double q = c.exchangePerDay();
-            if (in == null || q == 0) {
+            double inflow = c.inflowPerDay();
+            if (in == null || inflow == 0) {
                 return;
             }
             double out = y[TAN]
@@ -174,17 +180,18 @@ public final class ReferenceStepper implements Stepper {
                     + y[ORGANIC_N]
                     + y[COMBINED_CHLORINE] * ChlorineReactions.NITROGEN_PER_COMBINED;
             dy[EXCHANGED_OUT] = q * out * p.volumeL();
-            dy[BROUGHT_IN] = q * (in.tanMgPerL() + in.nitriteMgPerL() + in.nitrateMgPerL()) * p.volumeL();
-            dy[TAN] += q * (in.tanMgPerL() - y[TAN]);
-            dy[NITRITE] += q * (in.nitriteMgPerL() - y[NITRITE]);
-            dy[NITRATE] += q * (in.nitrateMgPerL() - y[NITRATE]);
+            dy[BROUGHT_IN] = inflow * (in.tanMgPerL() + in.nitriteMgPerL() + in.nitrateMgPerL()) * p.volumeL();
+            dy[MEDICATION] -= q * y[MEDICATION];
+            dy[TAN] += inflow * in.tanMgPerL() - q * y[TAN];
+            dy[NITRITE] += inflow * in.nitriteMgPerL() - q * y[NITRITE];
+            dy[NITRATE] += inflow * in.nitrateMgPerL() - q * y[NITRATE];
             dy[ORGANIC_N] -= q * y[ORGANIC_N];
             dy[FREE_CHLORINE] -= q * y[FREE_CHLORINE];
             dy[COMBINED_CHLORINE] -= q * y[COMBINED_CHLORINE];
-            dy[ALKALINITY] += q * (in.alkalinityMeqPerL() - y[ALKALINITY]);
-            dy[DIC] += q * (in.dicMmolPerL() - y[DIC]);
-            dy[OXYGEN] += q * (in.oxygenMgPerL() - y[OXYGEN]);
-            dy[CHLORIDE] += q * (in.chlorideMgPerL() - y[CHLORIDE]);
+            dy[ALKALINITY] += inflow * in.alkalinityMeqPerL() - q * y[ALKALINITY];
+            dy[DIC] += inflow * in.dicMmolPerL() - q * y[DIC];
+            dy[OXYGEN] += inflow * in.oxygenMgPerL() - q * y[OXYGEN];
+            dy[CHLORIDE] += inflow * in.chlorideMgPerL() - q * y[CHLORIDE];
             dy[VOLUMES] = q;
         }
     }

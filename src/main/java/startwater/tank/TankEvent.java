@@ -59,6 +59,67 @@ public sealed interface TankEvent {
         }
     }
 
+    /**
+     * The media are cleaned.
+     *
+     * @param loss share of both groups lost, 0..1
+     * @param solids share of the held solids that goes out, 0..1
+     */
+    record CleanMedia(double loss, double solids) implements TankEvent {
+        @Override
+        public void apply(double[] y, TankParameters p) {
+            FilterBed.clean(y, loss, solids);
+        }
+    }
+
+    /** A bed without flow is drained, before it starts again. */
+    record DrainFilter() implements TankEvent {
+        @Override
+        public void apply(double[] y, TankParameters p) {
+            FilterBed.drain(y);
+        }
+    }
+
+    /** Media lie dry; both groups die off as in a bed that fouls (tuned, no source). @param hours how long */
+    record Dry(double hours) implements TankEvent {
+        @Override
+        public void apply(double[] y, TankParameters p) {
+            double left = StrictMath.exp(-FilterBed.FOULING_PER_DAY * hours / 24);
+            y[TankLayout.AOB] *= left;
+            y[TankLayout.NOB] *= left;
+        }
+    }
+
+    /** A drug that harms the filter goes into the water. @param share of both groups that it kills if left alone, 0..1 */
+    record Medicate(double share) implements TankEvent {
+        @Override
+        public void apply(double[] y, TankParameters p) {
+            y[TankLayout.MEDICATION] -= WaterJumps.DRUG_DECAY_PER_DAY * StrictMath.log1p(-share);
+        }
+    }
+
+    /**
+     * Ripe media are hung into the filter.
+     *
+     * @param aobMgPerDay activity of ammonia oxidisers on them at 20 °C, mg N/d
+     * @param nobMgPerDay of nitrite oxidisers
+     */
+    record AddMedia(double aobMgPerDay, double nobMgPerDay) implements TankEvent {
+        @Override
+        public void apply(double[] y, TankParameters p) {
+            y[TankLayout.AOB] += aobMgPerDay;
+            y[TankLayout.NOB] += nobMgPerDay;
+        }
+    }
+
+    /** Fish from elsewhere are put in, unharmed and used to the water. @param massG mean body mass, g */
+    record Stock(double count, double massG) implements TankEvent {
+        @Override
+        public void apply(double[] y, TankParameters p) {
+            TankStart.stock(y, p, count, massG);
+        }
+    }
+
     /** Uneaten feed and part of the solids are taken out. @param share of the organic nitrogen 0..1 */
     record RemoveSolids(double share) implements TankEvent {
         @Override

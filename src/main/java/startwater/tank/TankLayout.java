@@ -66,10 +66,20 @@ public final class TankLayout {
     public static final int VOLUMES = UNEATEN_G + 1;
     /** Share of the stock lost to sudden change, as a loss and not as deaths. */
     public static final int SHOCK = VOLUMES + 1;
-    /** Hours the filter has stood without flow. */
+    /** Hours the filter has stood without flow; 0 again when water flows or the bed is drained. */
     public static final int STAGNANT_HOURS = SHOCK + 1;
+    /** Nitrogen of the solids that the filter holds, mg N; and of those that a standing bed has let go, mg N. */
+    public static final int HELD_N = STAGNANT_HOURS + 1;
 
-    public static final int STRATA = STAGNANT_HOURS + 1;
+    public static final int LOOSE_N = HELD_N + 1;
+    /** Ledger: nitrogen that plants have taken up, mg N. */
+    public static final int TAKEN_UP = LOOSE_N + 1;
+    /** A drug in the water, as the share of both filter groups that it kills per day, 1/d. */
+    public static final int MEDICATION = TAKEN_UP + 1;
+    /** Temperature that the fish are used to, °C. */
+    public static final int ACCLIMATED_C = MEDICATION + 1;
+
+    public static final int STRATA = ACCLIMATED_C + 1;
     /** Numbers per stratum: share surviving, then one cumulative hazard by stressor. */
     public static final int PER_STRATUM = 1 + Stressor.COUNT;
 

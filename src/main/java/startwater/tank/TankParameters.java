@@ -1,6 +1,7 @@
 package startwater.tank;
 
 import org.jspecify.annotations.Nullable;
+import startwater.biofilter.FilterMedia;
 import startwater.biofilter.Nitrification;
 import startwater.fish.Species;
 
@@ -22,6 +23,8 @@ import startwater.fish.Species;
  * @param chlorideHalfMgPerL chloride that halves the nitrite that counts, mg/L
  * @param temperatureRatePerDay how fast water follows its set point, 1/d
  * @param sensitivity factor on the thresholds of the fish, one per stratum
+ * @param media how the filter holds solids
+ * @param plantUptakeMgPerDay nitrate that a plant bed takes at most, mg N/d; 0 without one
  */
 public record TankParameters(
         @Nullable Species species,
@@ -38,7 +41,46 @@ public record TankParameters(
         double proteinFraction,
         double chlorideHalfMgPerL,
         double temperatureRatePerDay,
-        Sensitivity sensitivity) {
+        Sensitivity sensitivity,
+        FilterMedia media,
+        double plantUptakeMgPerDay) {
+    /** A system with a moving bed and without plants. */
+    public TankParameters(
+            @Nullable Species species,
+            double volumeL,
+            double mediaAreaM2,
+            double aobGrowthFactor,
+            double nobGrowthFactor,
+            double excretionFactor,
+            double kLaDevicePerHour,
+            double kLaSurfacePerHour,
+            double carbonDioxideRatio,
+            double carbonDioxideAtm,
+            double altitudeM,
+            double proteinFraction,
+            double chlorideHalfMgPerL,
+            double temperatureRatePerDay,
+            Sensitivity sensitivity) {
+        this(
+                species,
+                volumeL,
+                mediaAreaM2,
+                aobGrowthFactor,
+                nobGrowthFactor,
+                excretionFactor,
+                kLaDevicePerHour,
+                kLaSurfacePerHour,
+                carbonDioxideRatio,
+                carbonDioxideAtm,
+                altitudeM,
+                proteinFraction,
+                chlorideHalfMgPerL,
+                temperatureRatePerDay,
+                sensitivity,
+                FilterMedia.MOVING_BED,
+                0);
+    }
+
     public TankParameters {
         require(volumeL > 0, "volume", volumeL, "more than 0 L");
         require(mediaAreaM2 > 0, "media area", mediaAreaM2, "more than 0 m2");
@@ -46,6 +88,7 @@ public record TankParameters(
         require(kLaDevicePerHour >= 0, "air device kLa", kLaDevicePerHour, "0 or more per hour");
         require(kLaSurfacePerHour > 0, "surface kLa", kLaSurfacePerHour, "more than 0 per hour");
         require(carbonDioxideAtm > 0 && carbonDioxideAtm < 0.1, "room CO2", carbonDioxideAtm, "0..0.1 atm");
+        require(plantUptakeMgPerDay >= 0, "plant uptake", plantUptakeMgPerDay, "0 or more mg N/d");
         require(proteinFraction >= 0 && proteinFraction <= 0.7, "protein", proteinFraction, "0..0.7");
     }
 
@@ -57,6 +100,33 @@ public record TankParameters(
 
     public int strata() {
         return sensitivity.strata();
+    }
+
+    /** The same system with other media and a plant bed. @param uptakeMgPerDay mg N/d, 0 for none */
+    public TankParameters with(FilterMedia otherMedia, double uptakeMgPerDay) {
+        return new TankParameters(
+                species,
+                volumeL,
+                mediaAreaM2,
+                aobGrowthFactor,
+                nobGrowthFactor,
+                excretionFactor,
+                kLaDevicePerHour,
+                kLaSurfacePerHour,
+                carbonDioxideRatio,
+                carbonDioxideAtm,
+                altitudeM,
+                proteinFraction,
+                chlorideHalfMgPerL,
+                temperatureRatePerDay,
+                sensitivity,
+                otherMedia,
+                uptakeMgPerDay);
+    }
+
+    /** Flow through the filter with all that it holds, share of that through a clean one. */
+    public double flowShare(double[] y) {
+        return media.flowShare(y[TankLayout.HELD_N] / mediaAreaM2);
     }
 
     /** The most that the media can carry, activity of ammonia oxidisers at 20 °C, mg N/d. */

@@ -120,12 +120,12 @@ public final class TankReadings {
                 + y[NITRATE]
                 + y[ORGANIC_N]
                 + y[COMBINED_CHLORINE] * ChlorineReactions.NITROGEN_PER_COMBINED;
-        return dissolved * volumeL + y[GUT_1] + y[GUT_2] + y[FISH_N];
+        return dissolved * volumeL + y[HELD_N] + y[LOOSE_N] + y[GUT_1] + y[GUT_2] + y[FISH_N];
     }
 
     /** What the ledgers say came in, less what went out, mg N: differs from nitrogenMg by a constant. */
     public static double ledgerMg(double[] y) {
-        return y[FED] + y[DOSED] + y[BROUGHT_IN] - y[EXCHANGED_OUT] - y[REMOVED];
+        return y[FED] + y[DOSED] + y[BROUGHT_IN] - y[EXCHANGED_OUT] - y[REMOVED] - y[TAKEN_UP];
     }
 
     /** Activity of ammonia oxidisers at 20 °C, mg N/d, that carries the full ration of such fish at 1 mg N/L. */

@@ -2,9 +2,6 @@ package startwater.tank;
 
 import static startwater.tank.TankLayout.*;
 
-import startwater.fish.Species;
-import startwater.fish.Stressor;
-
 /** Makes the first state of a system. */
 public final class TankStart {
     private TankStart() {}
@@ -29,6 +26,7 @@ public final class TankStart {
         y[TEMPERATURE] = water.temperatureC();
         y[AOB] = aobShare * p.aobCapacityMgPerDay();
         y[NOB] = nobShare * p.nobCapacityMgPerDay();
+        y[ACCLIMATED_C] = water.temperatureC();
         y[H_ION] = 1e-8;
         for (int s = 0; s < p.strata(); s++) {
             y[survivors(s)] = 1;
@@ -37,21 +35,19 @@ public final class TankStart {
         return y;
     }
 
-    /** Puts fish in. They arrive unharmed and unfed. @param count fish, @param massG mean body mass, g */
+    /**
+     * Puts fish in. They arrive unharmed, unfed and used to the water.
+     *
+     * @param count fish
+     * @param massG mean body mass, g
+     */
     public static void stock(double[] y, TankParameters p, double count, double massG) {
         if (p.species() == null) {
             throw new IllegalArgumentException("Stock: the system has no species to stock " + count + " fish of.");
         }
-        double bodyMg = count * massG * Species.BODY_NITROGEN_MG_PER_G;
-        y[STOCKED] = TankReadings.fishAlive(y, p.strata()) + count;
-        y[FISH_N] += bodyMg;
-        y[BROUGHT_IN] += bodyMg;
-        for (int s = 0; s < p.strata(); s++) {
-            y[survivors(s)] = 1;
-            for (Stressor stressor : Stressor.values()) {
-                y[hazard(s, stressor)] = 0;
-            }
-        }
+        Shoal fresh = Shoal.fresh(p.strata(), count, massG, y[TEMPERATURE]);
+        y[BROUGHT_IN] += fresh.nitrogenMg();
+        fresh.join(y, p);
     }
 
     /**

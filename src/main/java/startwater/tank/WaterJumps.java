@@ -17,6 +17,8 @@ final class WaterJumps {
     private static final double DEGREES_DEADLY = 3;
 
     private static final double HAZARD_PER_DEGREE = 0.01;
+    /** How fast a drug in the water loses its force, 1/d: half in a day and a half (tuned, no source). */
+    static final double DRUG_DECAY_PER_DAY = 0.5;
 
     private WaterJumps() {}
 
@@ -45,6 +47,7 @@ final class WaterJumps {
         mix(y, COMBINED_CHLORINE, fraction, source.combinedChlorineMgPerL());
         mix(y, TEMPERATURE, fraction, source.temperatureC());
         mix(y, ORGANIC_N, fraction, 0);
+        mix(y, MEDICATION, fraction, 0);
         y[UNEATEN_G] *= 1 - fraction;
         y[VOLUMES] += fraction;
         ChlorineReactions.combine(y);
@@ -77,15 +80,21 @@ final class WaterJumps {
 
     private static void felt(double[] y, TankParameters p, double phBefore, double temperatureBefore) {
         TankReadings.settlePh(y);
+        felt(y, p, phBefore, temperatureBefore, 1);
+    }
+
+    /** A share of the fish come from water of this pH and temperature, °C, into the tank's. */
+    static void felt(double[] y, TankParameters p, double phBefore, double temperatureBefore, double share) {
         if (!(y[STOCKED] > 0)) {
             return;
         }
         double jumpPh = Math.abs(TankReadings.ph(y) - phBefore);
         double jumpC = Math.abs(y[TEMPERATURE] - temperatureBefore);
         double survival = TankReadings.survival(y, p.strata());
-        y[SHOCK] += survival
+        y[SHOCK] += share
+                * survival
                 * (LOSS_PER_PH * Math.max(0, jumpPh - PH_BORNE) + LOSS_PER_DEGREE * Math.max(0, jumpC - DEGREES_BORNE));
-        double hazard = HAZARD_PER_DEGREE * Math.max(0, jumpC - DEGREES_DEADLY);
+        double hazard = share * HAZARD_PER_DEGREE * Math.max(0, jumpC - DEGREES_DEADLY);
         if (hazard > 0) {
             shake(y, p, hazard);
         }

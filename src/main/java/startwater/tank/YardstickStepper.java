@@ -32,7 +32,7 @@ public abstract sealed class YardstickStepper implements Stepper {
     abstract void integrate(ReferenceStepper.Equations equations, double[] y, double days);
 
     @Override
-    public void advance(double[] y, TankParameters p, Controls c, double days) {
+    public void advanceSmoothly(double[] y, TankParameters p, Controls c, double days) {
         SystemTerms terms = system;
         if (terms == null || !terms.serve(p)) {
             terms = SystemTerms.of(p);
@@ -42,10 +42,11 @@ public abstract sealed class YardstickStepper implements Stepper {
         ChlorineReactions.combine(y);
         double left = days;
         while (left > 1e-12) {
-            boolean moving = Math.abs(c.setPointC() - y[TEMPERATURE]) > MOVING_C;
+            double rest = c.restsAtC(p);
+            boolean moving = Math.abs(rest - y[TEMPERATURE]) > MOVING_C;
             double span = moving ? Math.min(left, LONGEST_WHEN_MOVING) : left;
-            double fall = StrictMath.exp(-p.temperatureRatePerDay() * span);
-            double end = c.setPointC() + (y[TEMPERATURE] - c.setPointC()) * fall;
+            double fall = StrictMath.exp(-c.temperatureRatePerDay(p) * span);
+            double end = rest + (y[TEMPERATURE] - rest) * fall;
             IntervalConstants k = IntervalConstants.of(terms, c, y, (y[TEMPERATURE] + end) / 2, constants);
             constants = k;
             ReferenceStepper.Equations equations = new ReferenceStepper.Equations(p, c, y, k, settled());
@@ -53,9 +54,6 @@ public abstract sealed class YardstickStepper implements Stepper {
             y[TEMPERATURE] = end;
             y[H_ION] = k.carbonate.newtonStep(y[ALKALINITY], y[DIC], y[TAN], equations.h());
             left -= span;
-        }
-        if (!c.pump()) {
-            y[STAGNANT_HOURS] += 24 * days;
         }
     }
 

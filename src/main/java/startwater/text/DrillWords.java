@@ -25,6 +25,8 @@ public final class DrillWords {
     private static final double CLEAR_HAZE = 0.1;
     private static final double MILKY_HAZE = 0.4;
     private static final double LITTLE_UNEATEN_G = 1;
+    /** From here on nobody sees that less comes out of the filter. */
+    private static final int WHOLE_FLOW_PERCENT = 95;
     /** From so many days on a weekday would mislead. */
     private static final int WEEKDAY_DAYS = 6;
 
@@ -157,6 +159,10 @@ public final class DrillWords {
                             : texts.text("seen.uneaten", Math.rint(seen.uneatenG())));
         }
         said.add(haze(seen.haze()));
+        seen.told().forEach(k -> said.add(texts.text("told." + k.name().toLowerCase(Locale.ROOT))));
+        if (seen.toCome() > 0) {
+            said.add(texts.text("seen.toCome", seen.toCome(), Math.rint(seen.toComeMassG())));
+        }
         return said;
     }
 
@@ -166,14 +172,26 @@ public final class DrillWords {
 
     /** What runs and what does not. */
     public String running(Seen seen) {
-        return texts.text(seen.pump() ? "pump.on" : "pump.off");
+        List<String> said = new ArrayList<>();
+        if (!seen.power()) {
+            said.add(texts.text("power.off"));
+        }
+        said.add(texts.text(seen.pump() ? "pump.on" : "pump.off"));
+        if (seen.flowPercent() < WHOLE_FLOW_PERCENT) {
+            said.add(texts.text("pump.flow", seen.flowPercent()));
+        }
+        if (!seen.heater()) {
+            said.add(texts.text("heater.off"));
+        }
+        return String.join(" ", said);
     }
 
     /** What is about to be done, said back. @param main the first sentence, @param rest what else, or empty */
     public record Statement(String main, String rest) {}
 
     /** Says a decision back before it is done. */
-    public Statement statement(Decision d, VisitFacts f) {
+    public Statement statement(Decision d, VisitFacts facts) {
+        VisitFacts f = facts.with(d);
         List<String> parts = new ArrayList<>();
         if (f.fishIn()) {
             parts.add(feed(d, f));
@@ -193,7 +211,13 @@ public final class DrillWords {
         if (d.change() > 0 && f.chlorinated()) {
             rest.add(texts.text(d.neutralise() ? "state.neutralised" : "state.raw"));
         }
-        rest.add(texts.text(d.air() == Air.ON ? "state.airOn" : "state.airOff"));
+        if (f.seen().power()) {
+            rest.add(texts.text("state.air." + d.air().name().toLowerCase(Locale.ROOT)));
+            devices(d, f, rest);
+        } else {
+            rest.add(texts.text(d.air() == Air.SPARE ? "state.spareAlone" : "state.noPower"));
+        }
+        arrivals(d, f, rest);
         if (d.filter() != FilterCare.LEAVE) {
             rest.add(texts.text("state.filter." + d.filter().name().toLowerCase(Locale.ROOT)));
         }
@@ -201,6 +225,25 @@ public final class DrillWords {
             rest.add(texts.text("state.follow." + d.helpers().name().toLowerCase(Locale.ROOT)));
         }
         return new Statement(sentence(parts), String.join(" ", rest));
+    }
+
+    /** What is done about pump and heater, where it is not what anybody would expect. */
+    private void devices(Decision d, VisitFacts f, List<String> rest) {
+        if (!d.pump() || !f.seen().pump()) {
+            rest.add(texts.text(d.pump() ? "state.pumpOn" : "state.pumpOff"));
+        }
+        if (!d.heater() || !f.seen().heater()) {
+            rest.add(texts.text(d.heater() ? "state.heaterOn" : "state.heaterOff"));
+        }
+    }
+
+    private void arrivals(Decision d, VisitFacts f, List<String> rest) {
+        if (d.stock() > 0) {
+            rest.add(texts.text("state.stock", f.joining()));
+        }
+        if (d.ripeMedia() > 0) {
+            rest.add(texts.text("state.media", Math.rint(100 * d.ripeMedia())));
+        }
     }
 
     private String feed(Decision d, VisitFacts f) {

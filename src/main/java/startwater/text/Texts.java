@@ -24,6 +24,9 @@ public final class Texts {
     /** The sentences of a drill, for terminal and window. */
     public static final String DRILL = "/startwater/text/drill";
 
+    /** The sentences around a lesson, for window and paper. */
+    public static final String LESSON = "/startwater/text/lesson";
+
     private static final int GROUP_FROM = 10_000;
 
     private final Language language;

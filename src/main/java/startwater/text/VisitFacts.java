@@ -2,6 +2,7 @@ package startwater.text;
 
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import startwater.biofilter.FilterMedia;
 import startwater.drill.Calendar;
 import startwater.drill.Decision;
 import startwater.drill.DrillRun;
@@ -31,6 +32,8 @@ import startwater.water.WaterChange;
  * @param bicarbonateLeftG on the shelf, g
  * @param sodaAshLeftG on the shelf, g
  * @param ammoniumLeftG on the shelf, g
+ * @param ripeMediaLeft share of the ripe media at hand that is left, 0..1
+ * @param joining fish that a decision puts in now
  */
 public record VisitFacts(
         Scenario scenario,
@@ -43,7 +46,9 @@ public record VisitFacts(
         double saltLeftG,
         double bicarbonateLeftG,
         double sodaAshLeftG,
-        double ammoniumLeftG) {
+        double ammoniumLeftG,
+        double ripeMediaLeft,
+        int joining) {
 
     /** The facts of the open visit. @throws IllegalStateException when the run is over */
     public static VisitFacts of(DrillRun run) {
@@ -51,11 +56,12 @@ public record VisitFacts(
         Scenario s = run.scenario();
         double massG = 0;
         double rationG = 0;
-        if (s.fish() != null && visit.seen().alive() > 0) {
+        Scenario.Fish fish = s.fishHereOrPlanned();
+        if (fish != null && visit.seen().alive() > 0) {
             // A keeper knows this from a weighed sample and the feed table; it says nothing about the water.
             massG = TankReadings.massG(
                     run.hidden().state(), run.hidden().draw().parameters().strata());
-            double share = Species.byId(s.fish().species())
+            double share = Species.byId(fish.species())
                     .tableRationFraction(massG, visit.seen().temperatureC());
             rationG = share * massG * visit.seen().alive();
         }
@@ -71,7 +77,9 @@ public record VisitFacts(
                 run.saltLeftG(),
                 run.bicarbonateLeftG(),
                 s.shelf().sodaAshG() - used(run),
-                run.ammoniumChlorideLeftG());
+                run.ammoniumChlorideLeftG(),
+                run.ripeMediaLeft(),
+                0);
     }
 
     private static double used(DrillRun run) {
@@ -97,7 +105,52 @@ public record VisitFacts(
     }
 
     public boolean fishIn() {
-        return seen().alive() > 0;
+        return seen().alive() + joining > 0;
+    }
+
+    /** The same with the fish that a decision puts in: what they are fed counts from now. */
+    public VisitFacts with(Decision d) {
+        Scenario.Fish planned = scenario.plannedFish();
+        int more = planned == null ? 0 : (int) Math.min(toCome(), Math.rint(d.stock() * planned.count()));
+        if (planned == null || more == 0) {
+            return this;
+        }
+        double share = Species.byId(planned.species()).tableRationFraction(seen().toComeMassG(), seen().temperatureC());
+        int all = seen().alive() + more;
+        return new VisitFacts(
+                scenario,
+                visit,
+                book,
+                (massG * seen().alive() + seen().toComeMassG() * more) / all,
+                rationG + share * seen().toComeMassG() * more,
+                nextMinute,
+                lastVisit,
+                saltLeftG,
+                bicarbonateLeftG,
+                sodaAshLeftG,
+                ammoniumLeftG,
+                ripeMediaLeft,
+                more);
+    }
+
+    /** Whether the media here clog in time. */
+    public boolean holdsSolids() {
+        return FilterMedia.byId(scenario.system().media()).trappingPerDay() > 0;
+    }
+
+    /** Flow through the filter while the pump runs, % of that through a clean one. */
+    public int flowPercent() {
+        return seen().flowPercent();
+    }
+
+    /** Planned fish that are not in yet. */
+    public int toCome() {
+        return seen().toCome();
+    }
+
+    /** Whether there is air that runs without mains power. */
+    public boolean spareAir() {
+        return scenario.shelf().spareAirKlaPerHour() > 0;
     }
 
     public double volumeL() {

@@ -1,6 +1,7 @@
 package startwater.water;
 
 import startwater.quantity.OutOfRangeException;
+import startwater.quantity.Validity;
 
 /**
  * Limits on total ammonia nitrogen for wild fresh waters, mg N/L.
@@ -10,6 +11,11 @@ import startwater.quantity.OutOfRangeException;
  */
 public final class AmmoniaCriteria2013 {
     private static final String EQUATION = "EPA 822-R-13-001";
+    private static final String SOURCE = "EPA 822-R-13-001, tables of the criteria by pH and temperature";
+    /** pH of the tables. */
+    public static final Validity PH = new Validity(EQUATION, "pH", 6.5, 9.0, SOURCE);
+    /** Temperatures of the tables, °C. */
+    public static final Validity TEMPERATURE_C = new Validity(EQUATION, "temperature in °C", 0, 30, SOURCE);
 
     private AmmoniaCriteria2013() {}
 
@@ -68,7 +74,7 @@ public final class AmmoniaCriteria2013 {
     }
 
     private static void check(double ph, double temperatureC) {
-        OutOfRangeException.check(EQUATION, "pH", ph, 6.5, 9.0);
-        OutOfRangeException.check(EQUATION, "temperature in °C", temperatureC, 0, 30);
+        PH.check(ph);
+        TEMPERATURE_C.check(temperatureC);
     }
 }

@@ -1,6 +1,7 @@
 package startwater.water;
 
 import startwater.quantity.OutOfRangeException;
+import startwater.quantity.Validity;
 
 /**
  * Free ammonia and free nitrous acid as the nitrification literature states them: mg/L of the whole molecule, not of its
@@ -12,6 +13,13 @@ import startwater.quantity.OutOfRangeException;
  */
 public final class Anthonisen1976 {
     private static final String EQUATION = "Anthonisen et al. 1976";
+    private static final String SOURCE = "J. Water Pollut. Control Fed. 48:835-852";
+    /** pH at which the forms have a meaning. */
+    public static final Validity PH = new Validity(EQUATION, "pH", 0, 14, SOURCE);
+    /** Temperatures of the acid constants they rest on, °C. */
+    public static final Validity TEMPERATURE_C = new Validity(EQUATION, "temperature in °C", 0, 50, SOURCE);
+    /** Nitrogen, mg N/L: none is negative, and over this no such water was studied. */
+    public static final Validity NITROGEN_MG_PER_L = new Validity(EQUATION, "nitrogen in mg N/L", 0, 5000, SOURCE);
 
     private Anthonisen1976() {}
 
@@ -24,7 +32,7 @@ public final class Anthonisen1976 {
      * @throws OutOfRangeException outside those ranges
      */
     public static double freeAmmoniaMgPerL(double tanMgNPerL, double ph, double temperatureC) {
-        check(ph, temperatureC);
+        check(tanMgNPerL, ph, temperatureC);
         double base = StrictMath.pow(10, ph);
         return 17.0 / 14 * tanMgNPerL * base / (StrictMath.exp(6344 / (273 + temperatureC)) + base);
     }
@@ -38,12 +46,13 @@ public final class Anthonisen1976 {
      * @throws OutOfRangeException outside those ranges
      */
     public static double freeNitrousAcidMgPerL(double nitriteMgNPerL, double ph, double temperatureC) {
-        check(ph, temperatureC);
+        check(nitriteMgNPerL, ph, temperatureC);
         return 46.0 / 14 * nitriteMgNPerL / (StrictMath.exp(-2300 / (273 + temperatureC)) * StrictMath.pow(10, ph));
     }
 
-    private static void check(double ph, double temperatureC) {
-        OutOfRangeException.check(EQUATION, "pH", ph, 0, 14);
-        OutOfRangeException.check(EQUATION, "temperature in °C", temperatureC, 0, 50);
+    private static void check(double nitrogenMgPerL, double ph, double temperatureC) {
+        NITROGEN_MG_PER_L.check(nitrogenMgPerL);
+        PH.check(ph);
+        TEMPERATURE_C.check(temperatureC);
     }
 }

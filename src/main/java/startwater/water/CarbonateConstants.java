@@ -3,6 +3,7 @@ package startwater.water;
 import startwater.quantity.OutOfRangeException;
 import startwater.quantity.Powers;
 import startwater.quantity.Units;
+import startwater.quantity.Validity;
 
 /**
  * Equilibrium constants of the carbonate system at zero ionic strength.
@@ -17,6 +18,10 @@ import startwater.quantity.Units;
  * @param kw ion product of water, on activities
  */
 public record CarbonateConstants(double k1, double k2, double kh, double kw) {
+    /** Temperatures for which the constants are used, °C; published to 90. */
+    public static final Validity TEMPERATURE_C = new Validity(
+            "Plummer and Busenberg 1982", "temperature in °C", 0, 50, "Geochim. Cosmochim. Acta 46:1011-1040");
+
     /**
      * The constants at a temperature.
      *
@@ -24,7 +29,7 @@ public record CarbonateConstants(double k1, double k2, double kh, double kw) {
      * @throws OutOfRangeException outside that range
      */
     public static CarbonateConstants at(double temperatureC) {
-        OutOfRangeException.check("Plummer and Busenberg 1982", "temperature in °C", temperatureC, 0, 50);
+        TEMPERATURE_C.check(temperatureC);
         double kelvin = Units.kelvinFromCelsius(temperatureC);
         double log10Kelvin = StrictMath.log10(kelvin);
         double log10K1 = -356.3094

@@ -3,6 +3,7 @@ package startwater.water;
 import startwater.quantity.Molar;
 import startwater.quantity.OutOfRangeException;
 import startwater.quantity.Powers;
+import startwater.quantity.Validity;
 
 /**
  * Alkalinity, pH and carbon dioxide of a water that holds carbonate, ammonia and strong ions, at one temperature and
@@ -16,6 +17,13 @@ import startwater.quantity.Powers;
  */
 public final class CarbonateSystem {
     private static final String EQUATION = "carbonate alkalinity";
+    /** Partial pressures for which Henry's law is used, atm: far under that at which CO2 departs from it. */
+    public static final Validity CARBON_DIOXIDE_ATM = new Validity(
+            "Henry's law of CO2", "carbon dioxide in atm", 0, 1, "Plummer and Busenberg 1982, measured at 1 atm");
+    /** pH between which the alkalinity of the carbonate system is solved. */
+    public static final Validity PH =
+            new Validity(EQUATION, "pH", 2, 13, "no water that holds fish or carbonate lies outside");
+
     private static final double H_AT_PH_2 = 1e-2;
     private static final double H_AT_PH_13 = 1e-13;
     private static final double LN_10 = StrictMath.log(10);
@@ -109,9 +117,13 @@ public final class CarbonateSystem {
         return kh;
     }
 
-    /** CO2 in mmol/L in balance with a gas that holds {@code pco2Atm} of it. */
+    /**
+     * CO2 in mmol/L in balance with a gas that holds {@code pco2Atm} of it.
+     *
+     * @throws OutOfRangeException outside 0 to 1 atm
+     */
     public double co2InBalanceWith(double pco2Atm) {
-        return 1000 * kh * pco2Atm;
+        return 1000 * kh * CARBON_DIOXIDE_ATM.check(pco2Atm);
     }
 
     /** Alkalinity, meq/L. */
@@ -150,7 +162,7 @@ public final class CarbonateSystem {
      * @throws OutOfRangeException when OH and NH3 alone carry more than this alkalinity: no such water exists
      */
     public double dicFromPh(double alk, double tan, double ph) {
-        OutOfRangeException.check(EQUATION, "pH", ph, 2, 13);
+        PH.check(ph);
         double h = Powers.ten(-ph);
         double left = alk - alkalinity(h, 0, tan);
         if (!(left >= 0)) {

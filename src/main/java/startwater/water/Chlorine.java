@@ -1,6 +1,8 @@
 package startwater.water;
 
 import startwater.quantity.Molar;
+import startwater.quantity.OutOfRangeException;
+import startwater.quantity.Validity;
 
 /** Facts about the disinfectant in mains water, measured as Cl2. Sources stand beside each constant. */
 public final class Chlorine {
@@ -19,15 +21,27 @@ public final class Chlorine {
     /** First-order loss of combined chlorine from a bubbled barrel, per hour, at most. Tuned; no source. */
     public static final double COMBINED_LOSS_PER_HOUR = 0.01;
 
+    /** Hours of standing, to thirty days: chlorine in a barrel is not followed longer. */
+    public static final Validity HOURS =
+            new Validity("loss of chlorine from a barrel", "hours", 0, 720, "tuned; no source");
+
     private Chlorine() {}
 
-    /** What is left of 1 mg/L of free chlorine after so many hours of bubbling. */
+    /**
+     * What is left of 1 mg/L of free chlorine after so many hours of bubbling.
+     *
+     * @throws OutOfRangeException under 0 or over 720 hours
+     */
     public static double freeShareLeft(double hours) {
-        return StrictMath.exp(-FREE_LOSS_PER_HOUR * hours);
+        return StrictMath.exp(-FREE_LOSS_PER_HOUR * HOURS.check(hours));
     }
 
-    /** What is left of 1 mg/L of combined chlorine after so many hours of bubbling. */
+    /**
+     * What is left of 1 mg/L of combined chlorine after so many hours of bubbling.
+     *
+     * @throws OutOfRangeException under 0 or over 720 hours
+     */
     public static double combinedShareLeft(double hours) {
-        return StrictMath.exp(-COMBINED_LOSS_PER_HOUR * hours);
+        return StrictMath.exp(-COMBINED_LOSS_PER_HOUR * HOURS.check(hours));
     }
 }

@@ -2,6 +2,7 @@ package startwater.water;
 
 import startwater.quantity.OutOfRangeException;
 import startwater.quantity.Units;
+import startwater.quantity.Validity;
 
 /**
  * Activity coefficient of an ion.
@@ -11,6 +12,13 @@ import startwater.quantity.Units;
  * Malmberg and Maryott (1956) J. Res. Natl. Bur. Stand. 56:1-8.
  */
 public final class Davies {
+    /** Ionic strengths, mol/L. */
+    public static final Validity IONIC_STRENGTH =
+            new Validity("Davies 1962", "ionic strength in mol/L", 0, 0.5, "Ion Association, 1962");
+    /** Temperatures of the slope, °C; the dielectric constant is published to 100. */
+    public static final Validity TEMPERATURE_C = new Validity(
+            "Davies 1962", "temperature in °C", 0, 50, "Malmberg and Maryott 1956, J. Res. Natl. Bur. Stand. 56:1-8");
+
     private Davies() {}
 
     /**
@@ -32,14 +40,14 @@ public final class Davies {
      * @throws OutOfRangeException outside that range
      */
     static double salt(double ionicStrength) {
-        OutOfRangeException.check("Davies 1962", "ionic strength in mol/L", ionicStrength, 0, 0.5);
+        IONIC_STRENGTH.check(ionicStrength);
         double root = StrictMath.sqrt(ionicStrength);
         return root / (1 + root) - 0.3 * ionicStrength;
     }
 
     /** A of the equation, at 0 to 50 °C. @throws OutOfRangeException outside that range */
     static double slope(double temperatureC) {
-        OutOfRangeException.check("Davies 1962", "temperature in °C", temperatureC, 0, 50);
+        TEMPERATURE_C.check(temperatureC);
         double dielectric = 87.740 + temperatureC * (-0.40008 + temperatureC * (9.398e-4 - 1.410e-6 * temperatureC));
         double product = dielectric * Units.kelvinFromCelsius(temperatureC);
         return 1.82e6 / (product * StrictMath.sqrt(product));

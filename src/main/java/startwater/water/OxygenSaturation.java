@@ -3,6 +3,7 @@ package startwater.water;
 import startwater.quantity.OutOfRangeException;
 import startwater.quantity.Powers;
 import startwater.quantity.Units;
+import startwater.quantity.Validity;
 
 /**
  * Oxygen that water holds in balance with moist air.
@@ -12,6 +13,18 @@ import startwater.quantity.Units;
  */
 public final class OxygenSaturation {
     private static final String EQUATION = "Benson and Krause 1984";
+    private static final String SOURCE = "Limnol. Oceanogr. 29:620-632";
+    /** Temperatures, °C. */
+    public static final Validity TEMPERATURE_C = new Validity(EQUATION, "temperature in °C", 0, 40, SOURCE);
+    /** Salinities, g/kg. */
+    public static final Validity SALINITY_G_PER_KG = new Validity(EQUATION, "salinity in g/kg", 0, 40, SOURCE);
+    /** Altitudes, m: with them pressure stays between 0.61 and 1 atm. */
+    public static final Validity ALTITUDE_M = new Validity(
+            "standard atmosphere",
+            "altitude in m",
+            0,
+            4000,
+            "ISO 2533; pressure terms good from 0.5 atm up (from memory)");
 
     private OxygenSaturation() {}
 
@@ -24,7 +37,7 @@ public final class OxygenSaturation {
      * @throws OutOfRangeException outside those ranges
      */
     public static double mgPerL(double temperatureC, double altitudeM, double salinityGPerKg) {
-        OutOfRangeException.check(EQUATION, "altitude in m", altitudeM, 0, 4000);
+        ALTITUDE_M.check(altitudeM);
         return atTemperature(temperatureC).mgPerL(pressureAtm(altitudeM), salinityGPerKg);
     }
 
@@ -35,7 +48,7 @@ public final class OxygenSaturation {
      * @throws OutOfRangeException outside that range
      */
     public static AtTemperature atTemperature(double temperatureC) {
-        OutOfRangeException.check(EQUATION, "temperature in °C", temperatureC, 0, 40);
+        TEMPERATURE_C.check(temperatureC);
         double kelvin = Units.kelvinFromCelsius(temperatureC);
         double perKelvin = 1 / kelvin;
         double logFresh = -139.34411
@@ -66,7 +79,7 @@ public final class OxygenSaturation {
          * @throws OutOfRangeException at another salinity
          */
         public double mgPerL(double pressureAtm, double salinityGPerKg) {
-            OutOfRangeException.check(EQUATION, "salinity in g/kg", salinityGPerKg, 0, 40);
+            SALINITY_G_PER_KG.check(salinityGPerKg);
             return freshMgPerL
                     * Powers.quickExp(-fallPerGPerKg * salinityGPerKg)
                     * pressureAtm
@@ -77,7 +90,7 @@ public final class OxygenSaturation {
 
     /** Air pressure of the standard atmosphere, atm, 0 to 4000 m. */
     public static double pressureAtm(double altitudeM) {
-        OutOfRangeException.check("standard atmosphere", "altitude in m", altitudeM, 0, 4000);
+        ALTITUDE_M.check(altitudeM);
         return StrictMath.pow(1 - 2.25577e-5 * altitudeM, 5.25588);
     }
 }

@@ -3,6 +3,7 @@ package startwater.water;
 import startwater.quantity.OutOfRangeException;
 import startwater.quantity.Powers;
 import startwater.quantity.Units;
+import startwater.quantity.Validity;
 
 /**
  * Share of total ammonia nitrogen that is un-ionised (NH3) in fresh water.
@@ -13,6 +14,14 @@ import startwater.quantity.Units;
  */
 public final class UnionisedAmmonia {
     private static final String EQUATION = "Emerson et al. 1975";
+    private static final String SOURCE = "J. Fish. Res. Board Can. 32:2379-2383";
+    /** Temperatures of the acid constant, °C. */
+    public static final Validity TEMPERATURE_C = new Validity(EQUATION, "temperature in °C", 0, 50, SOURCE);
+    /** Salt up to which the share of fresh water is used, g/kg: it is then too high by about an eighth to a quarter. */
+    public static final Validity SALINITY_G_PER_KG = new Validity(
+            EQUATION, "salinity in g/kg", 0, 5, "published for fresh water; 12 % less NH3 at 1 g/L NaCl by PHREEQC");
+    /** pH at which a share has a meaning. */
+    public static final Validity PH = new Validity(EQUATION, "pH", 0, 14, SOURCE);
 
     private UnionisedAmmonia() {}
 
@@ -23,7 +32,7 @@ public final class UnionisedAmmonia {
      * @throws OutOfRangeException outside that range
      */
     public static double pKa(double temperatureC) {
-        OutOfRangeException.check(EQUATION, "temperature in °C", temperatureC, 0, 50);
+        TEMPERATURE_C.check(temperatureC);
         return 0.09018 + 2729.92 / Units.kelvinFromCelsius(temperatureC);
     }
 
@@ -40,7 +49,7 @@ public final class UnionisedAmmonia {
      * @throws OutOfRangeException outside those ranges
      */
     public static double fraction(double ph, double temperatureC) {
-        OutOfRangeException.check(EQUATION, "pH", ph, 0, 14);
+        PH.check(ph);
         return 1 / (1 + Powers.ten(pKa(temperatureC) - ph));
     }
 }

@@ -1,9 +1,14 @@
 package startwater.water;
 
 import startwater.quantity.OutOfRangeException;
+import startwater.quantity.Validity;
 
 /** Mixing by a water change: a conservative value (a concentration, alkalinity, DIC, heat) moves by shares of volume. */
 public final class WaterChange {
+    /** Shares of the volume that can be replaced. */
+    public static final Validity FRACTION =
+            new Validity("water change", "share of the volume", 0, 1, "conservation of mass");
+
     private WaterChange() {}
 
     /**
@@ -13,7 +18,7 @@ public final class WaterChange {
      * @throws OutOfRangeException outside that range
      */
     public static double after(double now, double source, double fraction) {
-        OutOfRangeException.check("water change", "share of the volume", fraction, 0, 1);
+        FRACTION.check(fraction);
         return now * (1 - fraction) + source * fraction;
     }
 

@@ -35,7 +35,13 @@ class AttemptFileTest {
                 Decision.LEAVE_ALONE.withFeed(0.5).withChange(0.2).withSalt(300),
                 new Prediction(Pad.NITRITE, 5, Prediction.Sureness.SURE));
         run.dip(1);
-        run.decide(Decision.LEAVE_ALONE.withFeed(0), null);
+        run.decide(
+                Decision.LEAVE_ALONE
+                        .withFeed(0)
+                        .withFilter(Decision.FilterCare.RINSE)
+                        .withPump(false)
+                        .withHeater(false),
+                null);
         write(run, Pad.NITRITE, 10);
         return run;
     }
@@ -111,6 +117,19 @@ class AttemptFileTest {
         assertThat(again.best().get("a")).isEqualTo(new Result("a", 2, 81.5, true));
         assertThat(again.nextVariant("a")).isEqualTo(4);
         assertThat(again.openDrill()).as("a finished drill is no longer open").isEmpty();
+    }
+
+    @Test
+    void theLastResolutionOfASkillIsFoundAgain() {
+        AttemptFile file = AttemptFile.in(folder);
+        file.keep(new AttemptFile.Note(List.of("nitrite", "feeding"), "first"));
+        file.keep(new AttemptFile.Note(List.of("nitrite"), "If it shows, \"salt\" first"));
+        file.keep(new AttemptFile.Note(List.of("alkalinity"), "other"));
+        file.close();
+        AttemptFile again = AttemptFile.in(folder);
+        assertThat(again.noteOn(List.of("nitrite"))).contains("If it shows, \"salt\" first");
+        assertThat(again.noteOn(List.of("feeding"))).contains("first");
+        assertThat(again.noteOn(List.of("patience"))).isEmpty();
     }
 
     @Test

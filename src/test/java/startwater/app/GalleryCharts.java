@@ -8,6 +8,7 @@ import java.util.Map;
 import startwater.app.Gallery.Exhibit;
 import startwater.app.chart.CauseBars;
 import startwater.app.chart.FanChart;
+import startwater.app.chart.KnownChart;
 import startwater.app.chart.LevelBar;
 import startwater.app.chart.LogTrend;
 import startwater.app.chart.OptionBars;
@@ -33,6 +34,8 @@ final class GalleryCharts {
         all.put("fan-low", new Exhibit(592, 256, () -> new FanChart(fan(false))));
         all.put("causes", new Exhibit(320, 132, () -> new CauseBars(causes())));
         all.put("range", new Exhibit(368, 76, () -> new RangeBar(range(6.6, 5))));
+        all.put("known", new Exhibit(520, 168, () -> new KnownChart(known(4))));
+        all.put("known-once", new Exhibit(520, 168, () -> new KnownChart(known(1))));
         all.put("range-over", new Exhibit(368, 76, () -> new RangeBar(range(5.2, 7))));
         all.put("level", new Exhibit(132, 14, () -> new LevelBar(new LevelBar.Data(0.81, 0.7, Tone.SAFE, "81"))));
         all.put("timeline", new Exhibit(1232, 460, () -> new TimeLine(timeLine())));
@@ -49,6 +52,23 @@ final class GalleryCharts {
                         new CauseBars.Row("low oxygen", 0.0, 0.0, "0.0", "0.0")),
                 new CauseBars.Row("all deaths", 5.0, 0.4, "5.0", "0.4"),
                 "Causes.");
+    }
+
+    private static KnownChart.Data known(int visits) {
+        List<Tick> days = new ArrayList<>();
+        List<KnownChart.Range> ranges = new ArrayList<>();
+        List<KnownChart.At> written = new ArrayList<>();
+        for (int i = 0; i < visits; i++) {
+            days.add(new Tick(i, "day " + (i + 3), i == visits - 1));
+            ranges.add(new KnownChart.Range(i, 2.2 + 0.8 * i, 3.4 + 0.9 * i));
+            written.add(new KnownChart.At(i, 2.5 + 0.5 * i));
+        }
+        List<KnownChart.At> truth = new ArrayList<>();
+        for (double day = 0; day <= visits - 1 + 1e-9; day += 0.25) {
+            truth.add(new KnownChart.At(day, 2.7 + 0.9 * day));
+        }
+        return new KnownChart.Data(
+                steps(), days, ranges, truth, written, "your log allowed", "this tank", "you wrote", "What was known.");
     }
 
     private static RangeBar.Data range(double truth, double said) {

@@ -23,6 +23,15 @@ final class SumSamples {
                 FeedSums.ration(230, 7.7, tilapia, 27),
                 FeedSums.ration(230, 7.7, tilapia, 12),
                 FeedSums.load(1.8, 940, 38, 4.5),
-                ClosedWater.after(27, 66, 7.3, new ClosedWater.Change(20, 5, 1, -2)));
+                ClosedWater.after(27, 66, 7.3, new ClosedWater.Change(20, 5, 1, -2)),
+                PlanSums.afterChange(4.2, 35, 0.3),
+                PlanSums.settle(2, 1.4, 4),
+                PlanSums.until(118, 80, 6.5),
+                PlanSums.catchUp(0.03, 1, 1.6),
+                PlanSums.airOff(6.8, 3, 14, 2600, 420),
+                PlanSums.waste(75, 38, 2100),
+                PlanSums.asNitrogen(3.1),
+                PlanSums.dilution(2, 2, 3),
+                PlanSums.volumeBySalt(400, 120));
     }
 }

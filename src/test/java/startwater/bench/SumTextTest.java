@@ -18,7 +18,13 @@ class SumTextTest {
             SumKind.DECHLORINATE,
             SumKind.RATION,
             SumKind.LOAD,
-            SumKind.OXYGEN);
+            SumKind.OXYGEN,
+            SumKind.AFTER_CHANGE,
+            SumKind.SETTLE,
+            SumKind.AIR_OFF,
+            SumKind.WASTE,
+            SumKind.AS_NITROGEN,
+            SumKind.DILUTION);
 
     /** Whoever keys the line into a calculator must find the printed answer, in either system of units. */
     @Test
@@ -34,7 +40,7 @@ class SumTextTest {
                 }
             }
         }
-        assertThat(tried).isEqualTo(18);
+        assertThat(tried).isEqualTo(30);
     }
 
     private static double tolerance(Sum sum) {

@@ -49,7 +49,11 @@ class StartwaterTest {
                 "play hungry-second-week --answers no-such-file",
                 "play",
                 "--lang xx",
-                "run hungry-second-week --csv no/such/folder/a.csv"
+                "run hungry-second-week --csv no/such/folder/a.csv",
+                "run hungry-second-week --csv - --json",
+                "run hungry-second-week --compare careful",
+                "run hungry-second-week --compare careful,luck",
+                "run hungry-second-week --compare careful,do-nothing --csv a.csv"
             })
     void wrongUseIsOneSentenceAndExitCodeTwo(String line) {
         for (String language : List.of("en", "es")) {
@@ -88,6 +92,46 @@ class StartwaterTest {
         assertThat(first.path("water_volumes").asDouble()).isZero();
         assertThat(json("run hungry-second-week --policy do-nothing --seeds 4 --days 5 --json"))
                 .isEqualTo(first);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "es"})
+    void policiesStandSideBySideOnTheSameTanks(String language) {
+        Ran ran = run(("run hungry-second-week --compare careful,do-nothing,half-every-day --seeds 6 --days 10 --lang "
+                        + language)
+                .split(" "));
+        assertThat(ran.exit()).isZero();
+        List<String> lines = ran.out().lines().toList();
+        assertThat(lines.get(1).strip().split("\\s+")).containsExactly("careful", "do-nothing", "half-every-day");
+        assertThat(lines.subList(1, lines.size())).allSatisfy(l -> assertThat(l).hasSameSizeAs(lines.get(1)));
+        assertThat(ran.out()).contains(language.equals("en") ? "deaths of 240 fish, %" : "muertes de 240 peces, %");
+    }
+
+    @Test
+    void aSideOfAComparisonIsWhatThePolicyGivesAlone() {
+        JsonNode both = json("run hungry-second-week --compare careful,do-nothing --seeds 6 --days 10 --json");
+        for (JsonNode side : both.path("policies")) {
+            String name = side.path("policy").asString();
+            JsonNode alone = json("run hungry-second-week --policy " + name + " --seeds 6 --days 10 --json");
+            for (String key : List.of(
+                    "deaths_fraction",
+                    "deaths_fraction_5",
+                    "deaths_fraction_95",
+                    "deaths_fraction_by_cause",
+                    "days_to_filter",
+                    "water_volumes",
+                    "feed_g")) {
+                assertThat(side.path(key)).as(name + " " + key).isEqualTo(alone.path(key));
+            }
+            assertThat(side.path("deaths_fraction").asDouble())
+                    .isBetween(0.0, 1.0)
+                    .isLessThanOrEqualTo(side.path("deaths_fraction_95").asDouble() + 1);
+            assertThat(side.path("feed_g").asDouble()).isPositive();
+        }
+        assertThat(both.path("policies").get(0).path("water_volumes").asDouble())
+                .isPositive();
+        assertThat(both.path("policies").get(1).path("water_volumes").asDouble())
+                .isZero();
     }
 
     private static JsonNode json(String line) {

@@ -39,7 +39,8 @@ class AuthorsGuideTest {
                 ScenarioShape.KEEPER,
                 ScenarioShape.AWAY,
                 ScenarioShape.SHELF,
-                ScenarioShape.EVENT)) {
+                ScenarioShape.EVENT,
+                ScenarioShape.NURSERY)) {
             for (GroupShape.Field field : shape.fields()) {
                 assertThat(guide).contains("- `" + field.key() + "` " + field.says());
                 if (field.shape() instanceof NumberShape number) {
@@ -58,6 +59,9 @@ class AuthorsGuideTest {
         }
         for (String block : BlockKind.ids()) {
             assertThat(guide).contains("- `" + block + "` ");
+        }
+        for (String figure : FigureKind.ids()) {
+            assertThat(guide).contains("`" + figure + "`");
         }
         for (String key : LessonFront.SHAPE.keys()) {
             assertThat(guide).contains("`" + key + "`");

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import startwater.bench.SumKind;
+import startwater.strip.Pad;
 
 class LessonReaderTest {
     private static final Edited GOOD = Edited.shipped("lessons/01-toxic-ammonia.md");
@@ -84,7 +85,7 @@ class LessonReaderTest {
         List<Block.Worked> worked = blocks(read(GOOD).get(), Block.Worked.class);
         assertThat(worked).extracting(Block.Worked::blank).containsExactly(0, 1, 2);
         Block.Worked first = worked.get(0);
-        assertThat(first.sum()).isEqualTo(SumKind.TOXIC_AMMONIA);
+        assertThat(first.sum()).isEqualTo(new Reckoning.OfBench(SumKind.TOXIC_AMMONIA));
         assertThat(first.value(first.steps().get(0)).value()).isCloseTo(0.0502, within(5e-5));
         assertThat(first.value(first.steps().get(1)).value()).isCloseTo(0.0502, within(5e-5));
         Block.Worked last = worked.get(2);
@@ -150,6 +151,73 @@ class LessonReaderTest {
                         .faults())
                 .extracting(Fault::complaint)
                 .containsExactly(Complaint.SUM_INPUT_MISSING);
+    }
+
+    private static final String STRIP = """
+            ```strip
+            ask: Match both pads. What do they read?
+            water: {nitrite: 2, nitrate: 8}
+            seed: 4
+            because: >-
+              The nitrate pad counts the nitrite too. So the true nitrate is what it reads less what nitrite reads.
+            ```
+
+            """;
+
+    private static final String PREDICT = """
+            ```predict
+            ask: You dosed 2 mg/L into a new filter. What will the nitrite pad read on day 20?
+            pad: nitrite
+            sum: start-up
+            inputs: {ammonia: 2, day: 20}
+            find: nitrite
+            because: >-
+              The first group turns ammonia into nitrite. The second group is slower, so nitrite piles up first.
+            ```
+
+            """;
+
+    @Test
+    void theNitratePadOfAStripCountsNitriteAndOneBlockOffIsHuman() {
+        Block.StripReading strip = blocks(
+                        read(GOOD.with("```caution", STRIP + "```caution")).get(), Block.StripReading.class)
+                .get(0);
+        assertThat(strip.value(Pad.NITRATE)).isEqualTo(10);
+        assertThat(strip.value(Pad.NITRITE)).isEqualTo(2);
+        int right = Pad.NITRITE.scale().nearestStop(strip.position(Pad.NITRITE));
+        assertThat(strip.accepts(Pad.NITRITE, right)).isTrue();
+        assertThat(strip.accepts(Pad.NITRITE, right + 1)).as("half a block").isTrue();
+        assertThat(strip.accepts(Pad.NITRITE, right + 4)).as("two blocks").isFalse();
+    }
+
+    @Test
+    void aPredictionHasItsAnswerFromTheTankModel() {
+        Block.Predict predict = blocks(
+                        read(GOOD.with("```caution", PREDICT + "```caution")).get(), Block.Predict.class)
+                .get(0);
+        // Nitrogen is neither made nor lost: what was dosed is an upper bound for nitrite.
+        assertThat(predict.answer().value()).isBetween(0.1, 2.0);
+        double nearest = Pad.NITRITE.scale().blockValue(predict.block());
+        assertThat(nearest).isBetween(0.1, 2.0);
+    }
+
+    @Test
+    void slipsInStripsAndPredictionsAreFoundOnTheirLines() {
+        slip(STRIP, "water: {nitrite: 2, nitrate: 8}", "water: {}", Complaint.LIST_TOO_SHORT, "water: {}");
+        slip(STRIP, "nitrite: 2,", "nitrites: 2,", Complaint.UNKNOWN_KEY_NEAR, "nitrites");
+        slip(STRIP, "nitrite: 2,", "ph: 12,", Complaint.OUT_OF_RANGE, "ph: 12,");
+        slip(STRIP, "seed: 4", "seed: 4.5", Complaint.WANT_WHOLE, "seed: 4.5");
+        slip(PREDICT, "pad: nitrite", "pad: nitrit", Complaint.UNKNOWN_NAME_NEAR, "pad: nitrit\n");
+        slip(PREDICT, "find: nitrite", "find: no2", Complaint.SUM_RESULT_UNKNOWN, "find: no2");
+        slip(PREDICT, "day: 20}", "day: 90}", Complaint.SUM_INPUT_RANGE, "day: 90}");
+    }
+
+    private static void slip(String block, String old, String now, Complaint complaint, String marker) {
+        assertThat(block).contains(old);
+        Edited edited = GOOD.with("```caution", block.replace(old, now) + "```caution");
+        assertThat(read(edited).faults())
+                .extracting(Fault::complaint, Fault::line)
+                .contains(tuple(complaint, edited.lineOf(marker)));
     }
 
     private static final List<ScenarioMistakesTest.Mistake> MISTAKES = List.of(

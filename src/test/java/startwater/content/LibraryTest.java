@@ -11,7 +11,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.jar.JarEntry;
 import java.util.jar.JarOutputStream;
@@ -90,11 +89,11 @@ class LibraryTest {
 
     @Test
     void aDrillThatCannotBePlayedIsLeftOut() {
-        ContentSet set = ContentSet.of(
-                List.of(loaded(FIRST), loaded(SECOND)),
-                List.of(),
-                Set.of(),
-                s -> s.number() == 2 ? Optional.of("day 9: pH -1") : Optional.empty());
+        ContentSet set = ContentSet.of(List.of(loaded(FIRST), loaded(SECOND)), List.of(), Set.of(), (drill, faults) -> {
+            if (drill.scenario().number() == 2) {
+                faults.add(0, Complaint.CANNOT_PLAY, "why", "day 9: pH -1");
+            }
+        });
         assertThat(set.scenarios()).hasSize(1);
         assertThat(set.faults())
                 .extracting(fault -> fault.line("en"))

@@ -22,6 +22,13 @@ class ScenarioMistakesTest {
      */
     record Mistake(String old, String replacement, Complaint complaint, String marker) {}
 
+    private static final String NURSERY =
+            "nursery: {system: {volumeL: 600, media: sponge, mediaAreaM2: 10, airKlaPerHour: 2, su"
+                    + "rfaceKlaPerHour: 0.1, carbonDioxideRatio: 0.4, roomCarbonDioxidePpm: 600, altitudeM: "
+                    + "0, setPointC: 27, temperatureRatePerDay: 2}, fish: {species: channel-catfish, count: "
+                    + "240, massG: 13, proteinPercent: 32, mealsAtHours: [8]}, feed: 0.5, changePerDay: 0.2,"
+                    + " filterShare: 0.3}";
+
     static final List<Mistake> MISTAKES = List.of(
             // R02 well-formed
             new Mistake("  volumeL: 2400", "\tvolumeL: 2400", Complaint.TAB, "\tvolumeL"),
@@ -150,6 +157,11 @@ class ScenarioMistakesTest {
             event("{atDay: 9, kind: set-point, amount: 60}", Complaint.OUT_OF_RANGE),
             event("{atDay: 9, kind: air-off, hours: 1, amount: 1}", Complaint.EVENT_HAS_NO),
             event("{atDay: 9, kind: AIR_OFF, hours: 1}", Complaint.UNKNOWN_NAME_NEAR),
+            event("{atDay: 9, kind: dried}", Complaint.EVENT_NEEDS),
+            event("{atDay: 9, kind: scrubbed, amount: 1}", Complaint.EVENT_HAS_NO),
+            event("{atDay: 9, kind: medicated, amount: 1}", Complaint.OUT_OF_RANGE),
+            event("{atDay: 9, kind: room-temperature, hours: 12}", Complaint.EVENT_NEEDS),
+            event("{atDay: 9, kind: source-temperature, hours: 12, amount: 8}", Complaint.EVENT_HAS_NO),
             // R22, R23
             new Mistake(
                     "\nfish:",
@@ -157,6 +169,7 @@ class ScenarioMistakesTest {
                             + "\nfish:",
                     Complaint.FISH_TWICE,
                     "plannedFish"),
+            new Mistake("events: []", "events: []\n" + NURSERY, Complaint.NURSERY_NOT_PLANNED, "nursery:"),
             new Mistake("count: 240", "count: 24000", Complaint.STOCK_TOO_DENSE, "\nfish:"),
             new Mistake("airKlaPerHour: 2.0", "airKlaPerHour: 0", Complaint.STOCK_WITHOUT_AIR, "\nfish:"),
             // R24 water

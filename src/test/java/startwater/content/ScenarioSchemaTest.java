@@ -111,6 +111,7 @@ class ScenarioSchemaTest {
         pairs.put(Scenario.Away.class, ScenarioShape.AWAY);
         pairs.put(Scenario.Shelf.class, ScenarioShape.SHELF);
         pairs.put(Scenario.Happening.class, ScenarioShape.EVENT);
+        pairs.put(Scenario.Nursery.class, ScenarioShape.NURSERY);
         return pairs.entrySet().stream()
                 .map(pair -> DynamicTest.dynamicTest(
                         pair.getKey().getSimpleName(),

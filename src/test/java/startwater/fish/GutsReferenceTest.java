@@ -88,6 +88,57 @@ class GutsReferenceTest {
         assertThat(best - truth).isBetween(0.0, FOUR_PARAMETERS);
     }
 
+    /** The concentration that kills half by the parameters a published data set was made with lies in its printed range. */
+    @Test
+    void lethalConcentrationOfTheToleranceSetLiesInThePublishedRange() {
+        ReferenceTable table = ReferenceTable.read("guts/lc50-published.csv");
+        Guts.Model truth = Guts.individualTolerance(0, 0.8, 5, 5.3);
+        ReferenceTable.Row row = table.rows().get(0);
+        table.checkBetween(
+                row.text("quantity"), row.number("low"), row.number("high"), Guts.lc50(c -> truth.survival(c, 4)));
+    }
+
+    /** Both models fit three weeks of counted water fleas as well as EFSA asks, concentration by concentration. */
+    @Test
+    void waterFleasUnderDichromateAreFittedByBothModels() {
+        ReferenceTable table = ReferenceTable.read("guts/dichromate_daphnia_21d.csv");
+        Map<Double, List<ReferenceTable.Row>> byExposure = new TreeMap<>();
+        table.rows().forEach(row -> byExposure
+                .computeIfAbsent(row.number("conc_mg_L"), c -> new ArrayList<>())
+                .add(row));
+        List<Guts.Counts> counts = byExposure.values().stream()
+                .map(rows -> counts(rows, "conc_mg_L"))
+                .toList();
+        Guts.Model sd =
+                sd(fit(GutsReferenceTest::sd, counts, 0.001, 0.2, 0.5, 0.3).getPoint());
+        Guts.Model it =
+                it(fit(GutsReferenceTest::it, counts, 0.001, 0.2, 0.5, 3).getPoint());
+        for (Guts.Counts tank : counts) {
+            String at = " at " + tank.exposure() + " mg/L";
+            table.check("SD" + at, 0, error(sd, tank));
+            table.check("IT" + at, 0, error(it, tank));
+        }
+    }
+
+    private static double error(Guts.Model model, Guts.Counts tank) {
+        double squares = 0;
+        double mean = 0;
+        int n = tank.days().length;
+        for (int i = 0; i < n; i++) {
+            double alive = tank.alive()[i] / tank.alive()[0];
+            squares += StrictMath.pow(model.survival(tank.exposure(), tank.days()[i]) - alive, 2);
+            mean += alive;
+        }
+        return StrictMath.sqrt(squares / n) / (mean / n);
+    }
+
+    private static Guts.Counts counts(List<ReferenceTable.Row> rows, String exposure) {
+        return new Guts.Counts(
+                rows.get(0).number(exposure),
+                rows.stream().mapToDouble(r -> r.number("time_d")).toArray(),
+                rows.stream().mapToDouble(r -> r.number("n_surv")).toArray());
+    }
+
     /** Fitted to constant exposure only, the model foretells pulsed exposure as well as EFSA asks of a prediction. */
     @Test
     void pulsesAreForetoldFromConstantExposure() {
@@ -190,11 +241,6 @@ class GutsReferenceTest {
             byTank.computeIfAbsent(row.text("replicate"), name -> new ArrayList<>())
                     .add(row);
         }
-        return byTank.values().stream()
-                .map(rows -> new Guts.Counts(
-                        rows.get(0).number("conc_umol_L"),
-                        rows.stream().mapToDouble(r -> r.number("time_d")).toArray(),
-                        rows.stream().mapToDouble(r -> r.number("n_surv")).toArray()))
-                .toList();
+        return byTank.values().stream().map(rows -> counts(rows, "conc_umol_L")).toList();
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
+import startwater.drill.Actor;
 import startwater.drill.Decision;
 import startwater.drill.DrillLog;
 import startwater.drill.DrillRun;
@@ -78,7 +79,7 @@ class JudgeTest {
             VisitRecord v = new VisitRecord(
                             hidden.now().visit(),
                             hidden.now().minute(),
-                            true,
+                            Actor.LEARNER,
                             seenElsewhere.seen(),
                             List.of(written(Pad.NITRITE, 1), written(Pad.AMMONIA, 1)),
                             null,
@@ -93,7 +94,7 @@ class JudgeTest {
     @Test
     void aReplayedLogGetsTheSameMarksOnAnyNumberOfThreads() throws Exception {
         DrillRun run = PolicyPlayer.play(SCENARIO, Policies.CAREFUL, 4, DrillRun.Pace.LEARNER);
-        DrillRun again = DrillRun.replay(SCENARIO, 4, run.past());
+        DrillRun again = DrillRun.replay(SCENARIO, 4, run.past(), StandIn.BY_THE_RULES);
         assertThat(again.past()).isEqualTo(run.past());
         Case third = new Case(SCENARIO, run.past().upTo(asked(run.past(), 2)));
         List<Verdict> verdicts = new ArrayList<>();

@@ -2,6 +2,7 @@ package startwater.score;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Locale;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -10,16 +11,46 @@ import startwater.content.Library;
 import startwater.drill.DippedStrip;
 import startwater.drill.DrillRun;
 import startwater.drill.Written;
-import startwater.score.WorkingMark.Slip;
 import startwater.strip.Pad;
 
 class MarksTest {
     @ParameterizedTest
-    @EnumSource(Slip.class)
-    void aUnitSlipIsNamed(Slip slip) {
-        WorkingMark mark = WorkingMark.of(0.038 * slip.factor(), 0.038);
-        assertThat(mark.right()).isFalse();
-        assertThat(mark.slip()).isEqualTo(slip);
+    @EnumSource(UnitSlip.Quantity.class)
+    void everyUnitSlipIsNamedWhereItCanHappen(UnitSlip.Quantity quantity) {
+        for (UnitSlip slip : quantity.possible()) {
+            for (double exact : new double[] {0.038, 26.4, 120}) {
+                WorkingMark mark = WorkingMark.of(slip.wrong(exact), exact, quantity);
+                assertThat(mark.right()).as(slip + " of " + exact).isFalse();
+                assertThat(mark.slip()).as(slip + " of " + exact).isEqualTo(slip);
+            }
+        }
+    }
+
+    /** Factors of conversion as tables print them; the German degree, 10 mg/L as CaO, from memory. */
+    @Test
+    void slipsHaveTheFactorsOfTheTables() {
+        assertThat(WorkingMark.of(3.28, 1, UnitSlip.Quantity.NITRITE).slip()).isEqualTo(UnitSlip.AS_NITRITE_ION);
+        assertThat(WorkingMark.of(4.43, 1, UnitSlip.Quantity.NITRATE).slip()).isEqualTo(UnitSlip.AS_NITRATE_ION);
+        assertThat(WorkingMark.of(1.216, 1, UnitSlip.Quantity.AMMONIA).slip()).isEqualTo(UnitSlip.AS_AMMONIA);
+        assertThat(WorkingMark.of(500, 1893, UnitSlip.Quantity.VOLUME).slip()).isEqualTo(UnitSlip.GALLONS_FOR_LITRES);
+        assertThat(WorkingMark.of(6, 107.1, UnitSlip.Quantity.ALKALINITY).slip())
+                .isEqualTo(UnitSlip.DEGREES_FOR_CACO3);
+        assertThat(WorkingMark.of(2, 100.1, UnitSlip.Quantity.ALKALINITY).slip())
+                .isEqualTo(UnitSlip.MEQ_FOR_CACO3);
+        assertThat(WorkingMark.of(80.6, 27, UnitSlip.Quantity.TEMPERATURE).slip())
+                .isEqualTo(UnitSlip.FAHRENHEIT_FOR_CELSIUS);
+        assertThat(WorkingMark.of(16.5, 10, UnitSlip.Quantity.CHLORIDE).slip()).isEqualTo(UnitSlip.SALT_FOR_CHLORIDE);
+        assertThat(WorkingMark.of(0.5, 500, UnitSlip.Quantity.DOSE).slip()).isEqualTo(UnitSlip.THOUSANDTH);
+    }
+
+    @ParameterizedTest
+    @EnumSource(UnitSlip.class)
+    void everySlipHasWordsInBothLanguages(UnitSlip slip) {
+        for (String language : new String[] {"en", "es"}) {
+            assertThat(WhyText.in(Locale.forLanguageTag(language)).slip(slip, "0.04 mg/L"))
+                    .contains("0.04 mg/L")
+                    .doesNotContain("{", "'");
+        }
     }
 
     @Test

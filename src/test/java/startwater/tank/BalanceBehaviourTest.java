@@ -36,7 +36,7 @@ class BalanceBehaviourTest {
     void slowExchangeDrivesNitrogenToItsLimit(double perDay) {
         TestTank.Plan plan = TestTank.plan().seeds(0.5, 0.5).nitrate(5).water(7.8, 150, 0.3, 50);
         TestTank tank = plan.fill().dosed(2);
-        tank.controls = new Controls(true, true, 27, perDay, plan.source());
+        tank.controls = Controls.running(27).withInflow(perDay, 0, plan.source());
         tank.run(120);
         double[] sum = {0};
         tank.run(1, day -> sum[0] += (tank.tan() + tank.nitrite() + tank.nitrate()) / 24);
@@ -54,7 +54,7 @@ class BalanceBehaviourTest {
                 .nitrate(5)
                 .water(7.8, 150, 0, 300);
         TestTank tank = plan.stock(1.5, 15).fed(0.3);
-        tank.controls = new Controls(true, true, 27, perDay, plan.source());
+        tank.controls = Controls.running(27).withInflow(perDay, 0, plan.source());
         tank.run(60);
         double fed = tank.y[TankLayout.FED];
         double body = inFish(tank);

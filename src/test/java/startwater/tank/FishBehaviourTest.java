@@ -34,7 +34,7 @@ class FishBehaviourTest {
                 .protein(0.40)
                 .water(7.4, 150, 0, 200);
         TestTank tank = plan.stock(500 * 2.07 / 1000, 2.07).fed(0.85).alkalinityKept(140);
-        tank.controls = new Controls(true, true, 27, 0.021, plan.source());
+        tank.controls = Controls.running(27).withInflow(0.021, 0, plan.source());
         return tank;
     }
 

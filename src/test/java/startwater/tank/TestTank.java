@@ -2,6 +2,7 @@ package startwater.tank;
 
 import java.util.function.DoubleConsumer;
 import org.jspecify.annotations.Nullable;
+import startwater.biofilter.FilterMedia;
 import startwater.fish.Species;
 import startwater.water.Dose;
 
@@ -52,6 +53,8 @@ final class TestTank {
         private double tan;
         private double nitrate = 1;
         private double chloride = 200;
+        private FilterMedia kind = FilterMedia.MOVING_BED;
+        private double plantsMgPerDay;
 
         Plan species(String id) {
             species = Species.byId(id);
@@ -65,6 +68,16 @@ final class TestTank {
 
         Plan media(double squareMetres) {
             mediaM2 = squareMetres;
+            return this;
+        }
+
+        Plan media(FilterMedia which) {
+            kind = which;
+            return this;
+        }
+
+        Plan plants(double mgPerDay) {
+            plantsMgPerDay = mgPerDay;
             return this;
         }
 
@@ -139,7 +152,9 @@ final class TestTank {
                     protein,
                     species == null ? 1 : species.chlorideHalfMgPerL(),
                     2,
-                    Sensitivity.of(sensitivity));
+                    Sensitivity.of(sensitivity),
+                    kind,
+                    plantsMgPerDay);
             double[] y = TankStart.filled(p, source(), Math.min(1, aobSeed), Math.min(1, nobSeed));
             return new TestTank(p, y, Controls.running(temperatureC), new FastStepper());
         }

@@ -26,7 +26,7 @@ class LanguageFilesTest {
     private static final Pattern LITERAL = Pattern.compile("\"([A-Za-z][A-Za-z0-9.\\-_]*)\"");
 
     @ParameterizedTest
-    @ValueSource(strings = {Texts.DRILL, WINDOW, SHELL, CLI, "/startwater/cli/help"})
+    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI, "/startwater/cli/help"})
     void bothLanguagesHaveTheSameKeys(String file) {
         assertThat(Texts.of(Language.ES, file).keys())
                 .isNotEmpty()
@@ -34,7 +34,7 @@ class LanguageFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {Texts.DRILL, WINDOW, SHELL, CLI})
+    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI})
     void bothLanguagesFillTheSamePlaces(String file) throws IOException {
         var english = raw(file, "en");
         var spanish = raw(file, "es");
@@ -47,7 +47,7 @@ class LanguageFilesTest {
     void everyKeyIsSaidSomewhere() throws IOException {
         Set<String> literals = literals();
         Set<String> unsaid = new TreeSet<>();
-        for (String file : List.of(Texts.DRILL, WINDOW, SHELL, CLI)) {
+        for (String file : List.of(Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI)) {
             for (String key : Texts.of(Language.EN, file).keys()) {
                 if (!said(key, literals)) {
                     unsaid.add(key);
@@ -75,7 +75,7 @@ class LanguageFilesTest {
     @Test
     void noKeyInTheCodeIsMissing() throws IOException {
         Set<String> keys = new TreeSet<>();
-        for (String file : List.of(Texts.DRILL, WINDOW, SHELL, CLI)) {
+        for (String file : List.of(Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI)) {
             keys.addAll(Texts.of(Language.EN, file).keys());
         }
         Set<String> missing = new TreeSet<>();
@@ -93,7 +93,7 @@ class LanguageFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {Texts.DRILL, WINDOW, SHELL, CLI})
+    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI})
     void everySentenceCanBeFormattedAndLosesNoApostrophe(String file) throws IOException {
         for (Language language : Language.values()) {
             Texts texts = Texts.of(language, file);

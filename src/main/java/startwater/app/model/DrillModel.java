@@ -24,6 +24,7 @@ import startwater.drill.Written;
 import startwater.score.Case;
 import startwater.score.Judge;
 import startwater.score.Verdict;
+import startwater.score.WorkingMark;
 import startwater.strip.Pad;
 import startwater.text.VisitFacts;
 
@@ -54,18 +55,37 @@ public final class DrillModel {
     private final DoubleProperty buffer = new SimpleDoubleProperty(0);
     private final DoubleProperty ammonium = new SimpleDoubleProperty(0);
     private final BooleanProperty air = new SimpleBooleanProperty(true);
+    private final BooleanProperty neutralise = new SimpleBooleanProperty(true);
+    private final BooleanProperty spareAir = new SimpleBooleanProperty(false);
+    private final BooleanProperty pump = new SimpleBooleanProperty(true);
+    private final BooleanProperty heater = new SimpleBooleanProperty(true);
+    private final ObjectProperty<Decision.FilterCare> filter = new SimpleObjectProperty<>(Decision.FilterCare.LEAVE);
+    private final ObjectProperty<Decision.FollowUp> followUp = new SimpleObjectProperty<>(Decision.FollowUp.NONE);
+    private final DoubleProperty stock = new SimpleDoubleProperty(0);
+    private final DoubleProperty ripeMedia = new SimpleDoubleProperty(0);
+    private final ObjectProperty<@Nullable WorkingMark> working = new SimpleObjectProperty<>();
+    private final @Nullable String note;
+    private int practised;
     private final IntegerProperty foreseen = new SimpleIntegerProperty(-1);
     private final ObjectProperty<Prediction.Sureness> sureness =
             new SimpleObjectProperty<>(Prediction.Sureness.FAIRLY_SURE);
 
     public DrillModel(DrillRun run) {
-        this(run, List.of());
+        this(run, List.of(), 0, null);
     }
 
-    /** A run taken up again, with what was judged so far. */
-    public DrillModel(DrillRun run, List<Verdict> judged) {
+    /**
+     * A run, perhaps taken up again.
+     *
+     * @param judged what was judged of it so far
+     * @param practised how often the sum was seen or worked right before
+     * @param note what the learner resolved after an earlier drill, or null
+     */
+    public DrillModel(DrillRun run, List<Verdict> judged, int practised, @Nullable String note) {
         this.run = run;
         this.verdicts.addAll(judged);
+        this.practised = practised;
+        this.note = note;
         open();
     }
 
@@ -81,6 +101,15 @@ public final class DrillModel {
         salt.set(0);
         buffer.set(0);
         ammonium.set(0);
+        neutralise.set(true);
+        spareAir.set(false);
+        pump.set(true);
+        heater.set(true);
+        filter.set(Decision.FilterCare.LEAVE);
+        followUp.set(Decision.FollowUp.NONE);
+        stock.set(0);
+        ripeMedia.set(0);
+        working.set(null);
         foreseen.set(-1);
         changes.set(changes.get() + 1);
     }
@@ -136,6 +165,56 @@ public final class DrillModel {
 
     public BooleanProperty airProperty() {
         return air;
+    }
+
+    public BooleanProperty neutraliseProperty() {
+        return neutralise;
+    }
+
+    /** Whether the spare air runs beside. */
+    public BooleanProperty spareAirProperty() {
+        return spareAir;
+    }
+
+    public BooleanProperty pumpProperty() {
+        return pump;
+    }
+
+    public BooleanProperty heaterProperty() {
+        return heater;
+    }
+
+    public ObjectProperty<Decision.FilterCare> filterProperty() {
+        return filter;
+    }
+
+    public ObjectProperty<Decision.FollowUp> followUpProperty() {
+        return followUp;
+    }
+
+    /** Share of the planned fish put in now. */
+    public DoubleProperty stockProperty() {
+        return stock;
+    }
+
+    /** Share of the ripe media at hand put in now. */
+    public DoubleProperty ripeMediaProperty() {
+        return ripeMedia;
+    }
+
+    /** The last sum worked at the open visit. */
+    public ObjectProperty<@Nullable WorkingMark> workingProperty() {
+        return working;
+    }
+
+    /** How much of the sum is laid out at the open visit. */
+    public Support support() {
+        return Support.after(practised);
+    }
+
+    /** What the learner resolved after an earlier drill, or null. */
+    public @Nullable String note() {
+        return note;
     }
 
     public IntegerProperty foreseenProperty() {
@@ -203,6 +282,27 @@ public final class DrillModel {
         changes.set(changes.get() + 1);
     }
 
+    /** The reading that was written last at the open visit, or null. */
+    public @Nullable Written lastWritten() {
+        List<Written> written = run.now().written();
+        return written.isEmpty() ? null : written.get(written.size() - 1);
+    }
+
+    /** Takes the last reading back; its pad is in hand again where its strip is still wet. */
+    public void takeBack() {
+        Written last = lastWritten();
+        if (last == null) {
+            return;
+        }
+        run.erase(last);
+        DippedStrip strip = wet.get(last.pad());
+        if (strip != null && strip.number() == last.strip()) {
+            chosen.put(last.pad(), last.stop());
+            inHand.set(last.pad());
+        }
+        changes.set(changes.get() + 1);
+    }
+
     /** What was written of a pad of a strip, or null. */
     public @Nullable Written written(Pad pad, DippedStrip strip) {
         return run.now().written().stream()
@@ -219,15 +319,36 @@ public final class DrillModel {
                 .withSalt(salt.get())
                 .withBicarbonate(buffer.get())
                 .withAmmoniumChloride(ammonium.get())
-                .withAir(air.get() ? Decision.Air.ON : Decision.Air.OFF);
+                .withNeutralise(neutralise.get())
+                .withAir(spareAir.get() ? Decision.Air.SPARE : air.get() ? Decision.Air.ON : Decision.Air.OFF)
+                .withPump(pump.get())
+                .withHeater(heater.get())
+                .withFilter(filter.get())
+                .withFollowUp(followUp.get())
+                .withStock(stock.get())
+                .withRipeMedia(ripeMedia.get());
     }
 
     private @Nullable Prediction prediction() {
         return foreseen.get() < 0 ? null : new Prediction(facts().padToForesee(), foreseen.get(), sureness.get());
     }
 
+    /** A worked example counts once as practice, a sum that was right each time; one that was wrong takes a step back. */
+    private void practise() {
+        VisitFacts facts = facts();
+        boolean laidOut = !Double.isNaN(facts.book().value(Pad.AMMONIA))
+                && !Double.isNaN(facts.book().value(Pad.PH));
+        WorkingMark sum = working.get();
+        if (support() == Support.WORKED) {
+            practised += laidOut ? 1 : 0;
+        } else if (sum != null) {
+            practised = Math.max(1, practised + (sum.right() ? 1 : -1));
+        }
+    }
+
     /** Does it and goes on: the run moves to the next visit at once, the verdict follows. */
     public CompletableFuture<Verdict> commit() {
+        practise();
         int place = run.past().size();
         run.decide(decision(), prediction());
         Case c = new Case(run.scenario(), run.past().upTo(place));

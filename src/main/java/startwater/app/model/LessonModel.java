@@ -13,7 +13,7 @@ import javafx.beans.property.StringProperty;
 public final class LessonModel {
     private final String id;
     private final Map<String, StringProperty> typed = new HashMap<>();
-    private final Map<Integer, IntegerProperty> picked = new HashMap<>();
+    private final Map<String, IntegerProperty> picked = new HashMap<>();
     private final Map<String, DoubleProperty> sliders = new HashMap<>();
 
     /** @param id id of the lesson, the same in every language */
@@ -32,7 +32,12 @@ public final class LessonModel {
 
     /** Which option of a block is picked; -1 for none yet. */
     public IntegerProperty picked(int block) {
-        return picked.computeIfAbsent(block, key -> new SimpleIntegerProperty(-1));
+        return picked(block, "");
+    }
+
+    /** Which option of one of several things in a block is picked; -1 for none yet. */
+    public IntegerProperty picked(int block, String what) {
+        return picked.computeIfAbsent(block + "." + what, key -> new SimpleIntegerProperty(-1));
     }
 
     /** Where a slider of a block stands. @param at where it stands at first */

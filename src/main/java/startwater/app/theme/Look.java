@@ -63,7 +63,8 @@ public record Look(Theme theme, int textPercent) {
         return scene != null && scene.getProperties().get(KEY) instanceof Look look ? look : PLAIN;
     }
 
-    static boolean isKey(Object key) {
+    /** Whether a property of a scene is the one that holds its look, so that a change can be heard. */
+    public static boolean isKey(Object key) {
         return KEY.equals(key);
     }
 }

@@ -1,73 +1,59 @@
 package startwater.app.view;
 
-import java.util.ArrayList;
 import java.util.List;
 import javafx.application.Platform;
 import javafx.geometry.Insets;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.Parent;
 import javafx.scene.control.Button;
+import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.TextField;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.ColumnConstraints;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.RowConstraints;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.scene.paint.Color;
 import org.jspecify.annotations.Nullable;
+import startwater.app.model.DebriefModel;
 import startwater.app.model.DrillModel;
+import startwater.app.model.EndModel;
 import startwater.app.theme.Look;
-import startwater.app.view.part.ScaleLook;
-import startwater.app.view.part.ScaleView;
-import startwater.app.view.part.StripLook;
-import startwater.app.view.part.StripView;
-import startwater.drill.Decision;
-import startwater.drill.DippedStrip;
 import startwater.drill.DrillRun;
-import startwater.drill.Prediction;
-import startwater.drill.Scenario;
-import startwater.drill.VisitRecord;
-import startwater.drill.Written;
 import startwater.score.Verdict;
 import startwater.score.WorkingMark;
-import startwater.strip.Pad;
-import startwater.strip.PadColours;
-import startwater.text.Amounts;
 import startwater.text.DrillWords;
 import startwater.text.Language;
-import startwater.text.NumberEntry;
-import startwater.text.ReadingEntry;
 import startwater.text.Texts;
 import startwater.text.VisitFacts;
-import startwater.water.Dose;
-import startwater.water.UnionisedAmmonia;
 
 /** The drill: tank, bench and log side by side, and below them the decision, said back in words before it is done. */
 public final class DrillScreen extends BorderPane {
     private static final double STACK_FROM = 1.45;
+    private static final double[] COLUMNS = {29.5, 40, 30.5};
+    private static final double STATEMENT_WIDTH = 376;
+    private static final double HELP_WIDTH = 420;
 
     private final DrillModel model;
     private final Navigator navigator;
     private final Texts texts;
     private final DrillWords words;
     private final TankPane tank;
-    private final VBox bench = new VBox(6);
-    private final VBox log = new VBox(8);
-    private @Nullable ScaleView scale;
-    private @Nullable TextField typed;
+    private final BenchPane bench;
+    private final LogPane log;
+    private final HelpPane help;
+    private @Nullable Node beforeHelp;
     private final Label statement = Ui.text("", "sw-statement");
     private final Label rest = Ui.text("", "sw-quiet");
     private final Label open = Ui.text("", "sw-strong");
     private final Button go = Ui.button("", "sw-primary", this::commit);
-
-    public DrillScreen(DrillRun run, Language language, Navigator navigator) {
-        this(new DrillModel(run), language, navigator);
-    }
 
     public DrillScreen(DrillModel model, Language language, Navigator navigator) {
         this.model = model;
@@ -75,16 +61,36 @@ public final class DrillScreen extends BorderPane {
         this.texts = Texts.of(language, Texts.DRILL, "/startwater/app/text/window");
         this.words = new DrillWords(texts);
         this.tank = new TankPane(words, model.run().scenario());
+        this.bench = new BenchPane(model, words);
+        this.log = new LogPane(model, words);
+        this.help = new HelpPane(texts, () -> help(false));
+        help.setVisible(false);
+        help.setManaged(false);
         getStyleClass().add("sw-paper");
-        model.changesProperty().addListener((p, was, is) -> refreshBench());
-        model.inHandProperty().addListener((p, was, is) -> refreshBench());
+        listen();
+        visit();
+    }
+
+    private void listen() {
+        model.changesProperty().addListener((p, was, is) -> refresh());
+        model.inHandProperty().addListener((p, was, is) -> refresh());
+        for (var amount : List.of(
+                model.changeProperty(), model.saltProperty(), model.bufferProperty(), model.ammoniumProperty())) {
+            amount.addListener((p, was, is) -> refreshStatement());
+        }
         // Leaving the window is no visit: after the last decision its look back is shown first.
         sceneProperty().addListener((p, was, is) -> {
             if (is != null) {
                 visit();
             }
         });
-        visit();
+        addEventFilter(KeyEvent.KEY_PRESSED, this::keys);
+        addEventFilter(KeyEvent.KEY_TYPED, e -> {
+            if (e.getCharacter().equals("?") && !typing(e)) {
+                help(!help.isVisible());
+                e.consume();
+            }
+        });
     }
 
     /** Draws the open visit. */
@@ -95,14 +101,19 @@ public final class DrillScreen extends BorderPane {
         }
         setTop(topBar());
         tank.show(model.run().now(), model.run());
-        refreshBench();
-        setCenter(columns());
+        refresh();
+        StackPane beside = new StackPane(columns(), help);
+        StackPane.setAlignment(help, Pos.TOP_RIGHT);
+        help.setMaxWidth(HELP_WIDTH * Look.of(getScene()).scale());
+        setCenter(beside);
         setBottom(decisionBar());
         refreshStatement();
     }
 
     private HBox topBar() {
         DrillRun run = model.run();
+        Hyperlink helpLink = Ui.link(texts.text("win.help"), () -> help(!help.isVisible()));
+        helpLink.setId("help-link");
         HBox bar = Ui.row(
                 16,
                 Ui.text(words.clock(run.now().minute()), "sw-strong"),
@@ -111,6 +122,7 @@ public final class DrillScreen extends BorderPane {
                 Ui.text(texts.text("win.practice"), "sw-quiet"),
                 Ui.text(texts.text(
                         "win.visit", run.asked(), run.scenario().keeper().decisions())),
+                helpLink,
                 Ui.link(texts.text("win.leave"), navigator::home));
         bar.getStyleClass().addAll("sw-panel", "sw-hairline-bottom");
         bar.setPadding(new Insets(12, 24, 12, 24));
@@ -118,336 +130,77 @@ public final class DrillScreen extends BorderPane {
     }
 
     private Region columns() {
-        ScrollPane benchScroll = scroll(bench);
-        ScrollPane logScroll = scroll(log);
-        double scaleNow = Look.of(getScene()).scale();
-        if (scaleNow >= STACK_FROM) {
+        if (Look.of(getScene()).scale() >= STACK_FROM) {
             VBox stack = new VBox(24, tank, bench, log, decision());
             stack.setPadding(new Insets(16, 24, 16, 24));
-            return scroll(stack);
+            return Shell.scroll(stack);
         }
         GridPane grid = new GridPane();
         grid.setHgap(32);
-        grid.setPadding(new Insets(16, 24, 8, 24));
-        for (double percent : new double[] {29.5, 40, 30.5}) {
+        grid.setPadding(new Insets(12, 24, 8, 24));
+        for (double percent : COLUMNS) {
             ColumnConstraints c = new ColumnConstraints();
             c.setPercentWidth(percent);
             grid.getColumnConstraints().add(c);
         }
-        ScrollPane tankScroll = scroll(tank);
-        grid.add(tankScroll, 0, 0);
+        RowConstraints row = new RowConstraints();
+        row.setMinHeight(0);
+        row.setVgrow(Priority.ALWAYS);
+        grid.getRowConstraints().add(row);
+        // The picture of the tank gives way, so that what is said below it stays in sight.
+        tank.setMinHeight(0);
+        ScrollPane benchScroll = Shell.scroll(bench);
+        ScrollPane logScroll = Shell.scroll(log);
+        grid.add(tank, 0, 0);
         grid.add(benchScroll, 1, 0);
         grid.add(logScroll, 2, 0);
-        for (ScrollPane pane : List.of(tankScroll, benchScroll, logScroll)) {
+        for (Region pane : List.of(tank, benchScroll, logScroll)) {
             GridPane.setVgrow(pane, Priority.ALWAYS);
         }
         return grid;
     }
 
-    private static ScrollPane scroll(Region content) {
-        ScrollPane pane = new ScrollPane(content);
-        pane.setFitToWidth(true);
-        pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        pane.setStyle("-fx-background-color: transparent; -fx-background: transparent; -fx-padding: 0;");
-        return pane;
-    }
-
-    private void refreshBench() {
+    private void refresh() {
         if (model.run().over()) {
             return;
         }
-        boolean typedHadFocus = typed != null && typed.isFocused();
-        boolean benchHadFocus = hasFocus(bench);
-        bench.getChildren().setAll(benchHead(), dipRow());
-        Pad inHand = model.inHandProperty().get();
-        DippedStrip strip = inHand == null ? null : model.wet(inHand);
-        if (inHand != null && strip != null) {
-            bench.getChildren().addAll(strip(inHand), match(inHand, strip));
-        } else {
-            bench.getChildren().add(Ui.text(texts.text("win.dipFirst"), "sw-quiet"));
-        }
-        bench.getChildren().add(workOut());
-        refreshLog();
+        bench.refresh();
+        log.refresh();
         refreshStatement();
-        keepFocus(benchHadFocus, typedHadFocus);
     }
 
-    /** The bench is built anew after each reading; whoever works by keyboard goes on where they were. */
-    private void keepFocus(boolean benchHadFocus, boolean typedHadFocus) {
-        if (typedHadFocus && typed != null) {
-            typed.requestFocus();
-        } else if (benchHadFocus && scale != null) {
-            scale.requestFocus();
+    private void help(boolean show) {
+        if (show == help.isVisible()) {
+            return;
+        }
+        Node before = getScene() == null ? null : getScene().getFocusOwner();
+        help.setVisible(show);
+        help.setManaged(show);
+        if (show) {
+            beforeHelp = before;
+            help.focusIn();
+        } else if (beforeHelp != null) {
+            beforeHelp.requestFocus();
         }
     }
 
-    private static boolean hasFocus(Parent part) {
-        Node at = part.getScene() == null ? null : part.getScene().getFocusOwner();
-        while (at != null && at != part) {
-            at = at.getParent();
+    private void keys(KeyEvent e) {
+        if (e.getCode() == KeyCode.F1) {
+            help(!help.isVisible());
+            e.consume();
+        } else if (e.getCode() == KeyCode.Z && e.isShortcutDown() && !typing(e)) {
+            model.takeBack();
+            e.consume();
         }
-        return at != null;
     }
 
-    private HBox benchHead() {
-        return Ui.row(
-                8,
-                Ui.text(texts.text("win.bench"), "sw-strong"),
-                Ui.grow(),
-                Ui.text(
-                        texts.text(
-                                "win.stripsLeft",
-                                model.run().stripsLeft(),
-                                model.run().chlorideStripsLeft()),
-                        "sw-label",
-                        "sw-quiet"));
+    private static boolean typing(KeyEvent e) {
+        return e.getTarget() instanceof TextInputControl;
     }
 
-    private FlowPane dipRow() {
-        Button dip = Ui.button(texts.text("win.dip"), "sw-second", () -> model.dip(1));
-        Button dilute = Ui.button(texts.text("win.dilute"), "", () -> model.dip(10));
-        Button chloride = Ui.button(texts.text("win.dipChloride"), "", model::dipChloride);
-        dip.setId("dip");
-        dip.setDisable(model.run().stripsLeft() <= 0);
-        dilute.setDisable(model.run().stripsLeft() <= 0);
-        chloride.setDisable(model.run().chlorideStripsLeft() <= 0);
-        return new FlowPane(8, 8, dip, dilute, chloride);
-    }
-
-    /** The wet pads, each with its colour as it lies, its name and what was written of it. */
-    private StripView strip(Pad inHand) {
-        List<Pad> shown = new ArrayList<>();
-        List<StripLook.PadLook> looks = new ArrayList<>();
-        for (Pad pad : Pad.values()) {
-            DippedStrip wet = model.wet(pad);
-            if (wet != null) {
-                Written written = model.written(pad, wet);
-                String said = written == null ? "…" : words.written(written);
-                shown.add(pad);
-                looks.add(new StripLook.PadLook(
-                        words.pad(pad),
-                        said,
-                        written == null,
-                        colour(pad, wet.position(pad)),
-                        texts.text("win.padButton", words.pad(pad), said)));
-            }
-        }
-        StripView view = new StripView(new StripLook(looks, texts.text("win.bench")));
-        view.inHandProperty().set(shown.indexOf(inHand));
-        view.inHandProperty().addListener((p, was, is) -> {
-            if (is.intValue() >= 0 && is.intValue() < shown.size()) {
-                model.inHandProperty().set(shown.get(is.intValue()));
-            }
-        });
-        return view;
-    }
-
-    private static Color colour(Pad pad, double position) {
-        return pad.matchedByColour()
-                ? Color.web(PadColours.of(pad).srgb(position).clipped().hex())
-                : Color.WHITE;
-    }
-
-    private VBox match(Pad pad, DippedStrip strip) {
-        int stop = model.stop(pad);
-        ScaleView card = new ScaleView(scaleLook(pad, strip));
-        card.stopProperty().set(stop);
-        card.stopProperty().addListener((p, was, is) -> model.choose(is.intValue()));
-        scale = card;
-        Label head = Ui.text(texts.text("win.match", words.pad(pad), words.unit(pad)), "sw-strong");
-        Label reading = Ui.text(readingSaid(pad, strip));
-        card.stopProperty().addListener((p, was, is) -> reading.setText(readingSaid(pad, strip)));
-        Button write = Ui.button(texts.text("win.write"), "sw-second", model::writeDown);
-        Label refusal = Ui.text("", "sw-label", "sw-danger");
-        refusal.setId("reading-refusal");
-        refusal.managedProperty().bind(refusal.textProperty().isNotEmpty());
-        TextField entry = readingField(pad, refusal);
-        typed = entry;
-        HBox line =
-                Ui.row(8, reading, Ui.grow(), Ui.text(texts.text("win.typeIt"), "sw-label", "sw-quiet"), entry, write);
-        VBox box = new VBox(6, head, card, line, refusal);
-        box.getStyleClass().add("sw-card");
-        box.setPadding(new Insets(8, 12, 8, 12));
-        return box;
-    }
-
-    /** A reading typed instead of matched; what is none stays in the field, with the reason below. */
-    private TextField readingField(Pad pad, Label refusal) {
-        TextField field = new TextField();
-        field.setId("reading");
-        field.setPrefColumnCount(4);
-        field.setAccessibleText(texts.text("win.typeSpoken", words.pad(pad)));
-        field.setOnAction(e -> {
-            ReadingEntry entry = ReadingEntry.of(pad, field.getText());
-            if (entry.refusal() == null) {
-                model.choose(entry.stop());
-                model.writeDown();
-            } else {
-                refusal.setText(entry.refusal().say(texts));
-            }
-        });
-        return field;
-    }
-
-    private String readingSaid(Pad pad, DippedStrip strip) {
-        int stop = model.stop(pad);
-        String read = words.stop(pad, stop, strip.dilution());
-        return strip.dilution() > 1
-                ? texts.text("win.readDiluted", read, strip.dilution())
-                : texts.text(stop % 2 == 0 ? "win.read" : "win.readBetween", read);
-    }
-
-    private ScaleLook scaleLook(Pad pad, DippedStrip strip) {
-        List<String> labels = new ArrayList<>();
-        List<Color> colours = new ArrayList<>();
-        List<String> stops = new ArrayList<>();
-        for (int b = 0; b < pad.scale().blocks(); b++) {
-            labels.add(words.block(pad, b));
-            if (pad.matchedByColour()) {
-                colours.add(colour(pad, b));
-            }
-        }
-        for (int s = 0; s < pad.scale().stops(); s++) {
-            stops.add(words.stop(pad, s, 1));
-        }
-        double at = strip.position(pad);
-        return pad.matchedByColour()
-                ? ScaleLook.matched(labels, colours, colour(pad, at), stops, words.pad(pad))
-                : ScaleLook.column(labels, at, stops, words.pad(pad));
-    }
-
-    /** Toxic ammonia at this pH and warmth: the numbers are laid out, the product is the learner's. */
-    private VBox workOut() {
-        VBox box = new VBox(6, Ui.text(texts.text("win.workOut"), "sw-strong"));
-        VisitFacts facts = model.facts();
-        double tan = facts.book().value(Pad.AMMONIA);
-        double ph = facts.book().value(Pad.PH);
-        if (Double.isNaN(tan) || Double.isNaN(ph)) {
-            box.getChildren().add(Ui.text(texts.text("win.workOutNeeds"), "sw-quiet"));
-            return box;
-        }
-        double share = UnionisedAmmonia.fraction(ph, facts.seen().temperatureC());
-        TextField sum = new TextField();
-        sum.setPrefColumnCount(6);
-        sum.setAccessibleText(texts.text("win.yourSum"));
-        Label answer = Ui.text("", "sw-label");
-        sum.textProperty().addListener((p, was, is) -> answer.setText(checked(is, tan * share, tan)));
-        box.getChildren()
-                .addAll(
-                        Ui.row(
-                                10,
-                                Ui.text(texts.number(tan), "sw-strong"),
-                                Ui.text("×", "sw-quiet"),
-                                Ui.text(texts.number(100 * share) + " %", "sw-strong"),
-                                Ui.text("=", "sw-quiet"),
-                                sum,
-                                Ui.text(texts.text("unit.mgNPerL"), "sw-label", "sw-quiet")),
-                        Ui.text(
-                                texts.text(
-                                        "win.sumNames",
-                                        texts.decimals(ph, 1),
-                                        texts.decimals(facts.seen().temperatureC(), 1)),
-                                "sw-label",
-                                "sw-quiet"),
-                        answer);
-        return box;
-    }
-
-    private String checked(String typed, double exact, double tan) {
-        if (typed.isBlank()) {
-            return "";
-        }
-        NumberEntry entry = NumberEntry.of(typed);
-        if (entry.refusal() != null) {
-            return entry.refusal().say(texts);
-        }
-        WorkingMark mark = WorkingMark.of(entry.value(), exact);
-        if (mark.right()) {
-            return texts.text("win.sumRight", texts.number(exact, 2));
-        }
-        if (mark.slip() != null) {
-            return texts.text("win.slip." + ScreenKeys.of(mark.slip()), texts.number(exact, 2));
-        }
-        return texts.text(
-                "win.sumOff",
-                texts.number(100 * Math.abs(mark.relativeError()), 2),
-                texts.number(tan),
-                texts.number(exact, 2));
-    }
-
-    private void refreshLog() {
-        log.getChildren()
-                .setAll(
-                        Ui.row(
-                                8,
-                                Ui.text(texts.text("win.log"), "sw-strong"),
-                                Ui.grow(),
-                                Ui.text(texts.text("win.asWritten"), "sw-label", "sw-quiet")),
-                        LogTable.of(model.run().log(), words));
-    }
-
-    /** What is decided on. At large type it stands at the end of the page, and only what will happen stays in view. */
-    private VBox decision() {
-        VisitFacts facts = model.facts();
-        Scenario s = model.run().scenario();
-        FlowPane fields = new FlowPane(18, 8);
-        if (facts.fishIn()) {
-            Ui.Choice<Double> feed = new Ui.Choice<>(
-                    texts.text("win.feed"),
-                    List.of(0.0, 0.5, 1.0),
-                    v -> texts.text(v == 0 ? "win.none" : v == 0.5 ? "win.half" : "win.full"),
-                    v -> set(() -> model.feedProperty().set(v)));
-            feed.select(nearestFeed());
-            fields.getChildren()
-                    .add(field("win.feed", feed, texts.text("win.feedMeans", words.grams(facts.rationG()))));
-        }
-        fields.getChildren()
-                .add(field(
-                        "win.change",
-                        new Ui.Stepper(
-                                texts.text("win.change"),
-                                texts,
-                                model.changeProperty(),
-                                0.05,
-                                0.95,
-                                v -> texts.number(100 * v) + " %",
-                                typed -> Amounts.change(typed, facts)),
-                        texts.text(
-                                "win.changeMeans",
-                                texts.number(facts.volumeL()),
-                                texts.decimals(s.source().temperatureC(), 0))));
-        dose(fields, "win.salt", Dose.SODIUM_CHLORIDE, facts, s.shelf().saltG(), model.saltProperty());
-        dose(fields, "win.buffer", Dose.SODIUM_BICARBONATE, facts, s.shelf().bicarbonateG(), model.bufferProperty());
-        dose(
-                fields,
-                "win.ammonium",
-                Dose.AMMONIUM_CHLORIDE,
-                facts,
-                s.shelf().ammoniumChlorideG(),
-                model.ammoniumProperty());
-        Ui.Choice<Boolean> air = new Ui.Choice<>(
-                texts.text("win.air"),
-                List.of(true, false),
-                v -> texts.text(v ? "win.on" : "win.off"),
-                v -> set(() -> model.airProperty().set(v)));
-        air.select(model.airProperty().get());
-        fields.getChildren().add(field("win.air", air, ""));
-        for (var amount : List.of(
-                model.changeProperty(), model.saltProperty(), model.bufferProperty(), model.ammoniumProperty())) {
-            amount.addListener((p, was, is) -> refreshStatement());
-        }
-        VBox left = new VBox(
-                10,
-                Ui.row(
-                        12,
-                        Ui.text(texts.text("win.decide"), "sw-sentence", "sw-strong"),
-                        Ui.text(texts.text(
-                                "win.next",
-                                words.when(facts.nextMinute(), model.run().now().minute())))),
-                fields,
-                foresight(facts),
-                Ui.text(texts.text("caution"), "sw-label", "sw-quiet"));
-        return left;
+    /** At large type the decision stands at the end of the page, and only what will happen stays in view. */
+    private DecisionPane decision() {
+        return new DecisionPane(model, words, this::refreshStatement);
     }
 
     private VBox decisionBar() {
@@ -465,14 +218,14 @@ public final class DrillScreen extends BorderPane {
     }
 
     private HBox beside() {
-        VBox right =
-                new VBox(8, Ui.text(texts.text("win.willHappen"), "sw-label", "sw-quiet"), statement, rest, open, go);
+        VBox right = new VBox(
+                8, Ui.text(texts.text("win.willHappen"), "sw-label", "sw-quiet"), statement, rest, Ui.grow(), open, go);
         right.getStyleClass().add("sw-wash");
-        right.setPadding(new Insets(12, 24, 12, 24));
-        VBox left = decision();
-        left.setPadding(new Insets(12, 24, 10, 24));
+        right.setPadding(new Insets(10, 24, 12, 24));
+        DecisionPane left = decision();
+        left.setPadding(new Insets(10, 24, 8, 24));
         HBox.setHgrow(left, Priority.ALWAYS);
-        double width = 376 * Look.of(getScene()).scale();
+        double width = STATEMENT_WIDTH * Look.of(getScene()).scale();
         right.setPrefWidth(width);
         right.setMinWidth(width);
         return new HBox(left, right);
@@ -489,98 +242,12 @@ public final class DrillScreen extends BorderPane {
         return bar;
     }
 
-    private double nearestFeed() {
-        double feed = model.feedProperty().get();
-        return feed < 0.25 ? 0 : feed < 0.75 ? 0.5 : 1;
-    }
-
-    private VBox field(String key, Region control, String meaning) {
-        VBox box = new VBox(4, Ui.text(texts.text(key), "sw-label", "sw-strong"), control);
-        if (!meaning.isEmpty()) {
-            box.getChildren().add(Ui.text(meaning, "sw-label", "sw-quiet"));
-        }
-        return box;
-    }
-
-    private void dose(
-            FlowPane fields,
-            String key,
-            Dose compound,
-            VisitFacts facts,
-            double shelfG,
-            javafx.beans.property.DoubleProperty grams) {
-        if (shelfG <= 0) {
-            return;
-        }
-        double step = compound == Dose.AMMONIUM_CHLORIDE ? 0.5 : Math.max(5, Math.rint(facts.volumeL() / 240) * 5);
-        Label meaning = Ui.text("", "sw-label", "sw-quiet");
-        Runnable means = () -> meaning.setText(texts.text(
-                key + "Means",
-                texts.number(facts.added(affected(compound), model.decision()), 2),
-                words.grams(facts.leftG(compound))));
-        grams.addListener((p, was, is) -> means.run());
-        means.run();
-        VBox box = field(
-                key,
-                new Ui.Stepper(
-                        texts.text(key),
-                        texts,
-                        grams,
-                        step,
-                        facts.leftG(compound),
-                        v -> words.grams(v) + " g",
-                        typed -> Amounts.dose(compound, typed, facts)),
-                "");
-        box.getChildren().add(meaning);
-        fields.getChildren().add(box);
-    }
-
-    private static Pad affected(Dose compound) {
-        return switch (compound) {
-            case SODIUM_CHLORIDE -> Pad.CHLORIDE;
-            case AMMONIUM_CHLORIDE -> Pad.AMMONIA;
-            default -> Pad.ALKALINITY;
-        };
-    }
-
-    private FlowPane foresight(VisitFacts facts) {
-        Pad pad = facts.padToForesee();
-        List<Integer> blocks = new ArrayList<>();
-        for (int b = 0; b < pad.scale().blocks(); b++) {
-            blocks.add(b);
-        }
-        Ui.Choice<Integer> block = new Ui.Choice<>(
-                texts.text("win.foresee", words.pad(pad)),
-                blocks,
-                b -> words.block(pad, b),
-                b -> set(() -> model.foreseenProperty().set(b)));
-        Ui.Choice<Prediction.Sureness> sure = new Ui.Choice<>(
-                texts.text("win.iAm"),
-                List.of(Prediction.Sureness.values()),
-                words::sureness,
-                v -> set(() -> model.surenessProperty().set(v)));
-        sure.select(model.surenessProperty().get());
-        return new FlowPane(
-                12,
-                8,
-                Ui.text(texts.text("win.foresee", words.pad(pad)), "sw-strong"),
-                block,
-                Ui.text(texts.text("win.iAm"), "sw-strong"),
-                sure);
-    }
-
-    private void set(Runnable change) {
-        change.run();
-        refreshStatement();
-    }
-
     private void refreshStatement() {
         if (model.run().over()) {
             return;
         }
         VisitFacts facts = model.facts();
-        Decision d = model.decision();
-        DrillWords.Statement said = words.statement(d, facts);
+        DrillWords.Statement said = words.statement(model.decision(), facts);
         statement.setText(said.main());
         rest.setText(said.rest());
         String missing = facts.visit().written().isEmpty()
@@ -594,9 +261,8 @@ public final class DrillScreen extends BorderPane {
     private void commit() {
         go.setDisable(true);
         go.setText(texts.text("win.judging"));
-        VisitRecord decided = model.run().now();
         boolean fishIn = model.facts().fishIn();
-
+        WorkingMark working = model.workingProperty().get();
         var judging = model.commit();
         navigator.committed(model.run());
         var unused = judging.whenComplete((verdict, fault) -> Platform.runLater(() -> {
@@ -605,13 +271,15 @@ public final class DrillScreen extends BorderPane {
                 visit();
                 return;
             }
-            judged(verdict, decided, fishIn);
+            judged(verdict, working, fishIn);
         }));
     }
 
-    private void judged(Verdict verdict, VisitRecord decided, boolean fishIn) {
+    private void judged(Verdict verdict, @Nullable WorkingMark working, boolean fishIn) {
         model.judged(verdict);
-        navigator.show(new DebriefScreen(verdict, decided, model, words, fishIn, () -> {
+        DebriefModel debrief =
+                new DebriefModel(model.run(), new EndModel(model.run(), model.verdicts()).steps(), working, fishIn);
+        navigator.show(new DebriefScreen(debrief, words, () -> {
             if (model.run().over()) {
                 navigator.finished(model.run(), model.verdicts());
             } else {

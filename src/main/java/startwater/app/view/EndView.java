@@ -1,10 +1,14 @@
 package startwater.app.view;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.ToDoubleFunction;
 import javafx.geometry.Insets;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
@@ -36,8 +40,13 @@ final class EndView extends BorderPane {
     private final EndModel model;
     private final DrillWords words;
     private final Texts texts;
+    private final Consumer<String> resolved;
+    private String resolution = "";
+    private boolean kept;
 
-    EndView(EndModel model, DrillWords words, Runnable home, Runnable again) {
+    /** @param resolved takes the sentence that the learner resolves on */
+    EndView(EndModel model, DrillWords words, Consumer<String> resolved, Runnable home, Runnable again) {
+        this.resolved = resolved;
         this.model = model;
         this.words = words;
         this.texts = words.texts();
@@ -79,7 +88,62 @@ final class EndView extends BorderPane {
                 new VBox(4, Ui.text(texts.text("end.takeAway"), "sw-strong"), Ui.text(told.debrief(), "sw-sentence"));
         rule.getStyleClass().add("sw-wash");
         rule.setPadding(new Insets(14, 16, 14, 16));
-        page.getChildren().add(rule);
+        page.getChildren().add(Look.of(getScene()).scale() >= STACK_FROM ? new VBox(16, rule, nextTime()) : pair(rule));
+    }
+
+    private HBox pair(VBox rule) {
+        VBox next = nextTime();
+        HBox.setHgrow(rule, Priority.ALWAYS);
+        HBox.setHgrow(next, Priority.ALWAYS);
+        rule.setPrefWidth(1);
+        next.setPrefWidth(1);
+        return new HBox(24, rule, next);
+    }
+
+    /** The learner's own if-then sentence, kept and shown before the next drill of the same kind. */
+    private VBox nextTime() {
+        TextField field = new TextField(resolution);
+        field.setId("next-time");
+        field.setPromptText(texts.text("end.nextTimePrompt"));
+        field.setAccessibleText(texts.text("end.nextTime"));
+        Label said = Ui.text(texts.text(kept ? "end.nextTimeKept" : "end.nextTimeWhy"), "sw-label", "sw-quiet");
+        Button keep = Ui.button(texts.text("end.nextTimeKeep"), "sw-second", () -> keep(field, said));
+        keep.setId("keep-next-time");
+        keep.setMinWidth(Region.USE_PREF_SIZE);
+        field.setOnAction(e -> keep(field, said));
+        field.textProperty().addListener((p, was, is) -> resolution = is);
+        HBox.setHgrow(field, Priority.ALWAYS);
+        VBox box = new VBox(
+                6, Ui.text(texts.text("end.nextTime"), "sw-sentence", "sw-strong"), new HBox(8, field, keep), said);
+        box.getStyleClass().add("sw-wash");
+        box.setPadding(new Insets(14, 16, 14, 16));
+        return box;
+    }
+
+    private void keep(TextField field, Label said) {
+        String text = field.getText().strip();
+        if (!text.isEmpty()) {
+            resolved.accept(text);
+            kept = true;
+            said.setText(texts.text("end.nextTimeKept"));
+        }
+    }
+
+    /** The decision with the largest regret, where it was one to regret. */
+    private String pivotal() {
+        return model.steps().stream()
+                .filter(s -> s.verdict().scored() && s.verdict().word() != Verdict.Word.SOUND)
+                .max(Comparator.comparingDouble((EndModel.Step s) -> s.verdict().regret()))
+                .map(s -> texts.text(
+                        "end.pivotal",
+                        words.clock(s.visit().minute()),
+                        words.option(
+                                s.verdict().chosen().decision(),
+                                model.run().scenario().fish() != null),
+                        words.option(
+                                s.verdict().best().decision(),
+                                model.run().scenario().fish() != null)))
+                .orElseGet(() -> texts.text("end.noPivotal"));
     }
 
     private Region head(RunSummary end) {
@@ -96,6 +160,7 @@ final class EndView extends BorderPane {
             String key = Math.abs(luck) < 1 ? "end.luckNone" : luck > 0 ? "end.luckGood" : "end.luckBad";
             said.getChildren().add(Ui.text(texts.text(key, words.why().deaths(Math.abs(luck)))));
         }
+        said.getChildren().add(Ui.text(pivotal()));
         HBox.setHgrow(said, Priority.ALWAYS);
         VBox mark = new VBox(2, Ui.text(texts.text("end.mark"), "sw-strong"));
         boolean none = Double.isNaN(end.mark());

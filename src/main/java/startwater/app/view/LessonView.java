@@ -19,8 +19,8 @@ import startwater.bench.Words;
 import startwater.content.Block;
 import startwater.content.Inline;
 import startwater.content.Lesson;
+import startwater.text.AnswerCheck;
 import startwater.text.DrillWords;
-import startwater.text.NumberEntry;
 import startwater.text.Texts;
 
 /** One lesson: prose as native text, with live pictures, sums and questions between. */
@@ -28,6 +28,7 @@ final class LessonView extends BorderPane {
     private static final double READING_WIDTH = 720;
 
     private final LessonModel model;
+    private final DrillWords words;
     private final Texts texts;
     private final Words bench;
     private final Consumer<String> play;
@@ -35,6 +36,7 @@ final class LessonView extends BorderPane {
 
     LessonView(Lesson lesson, LessonModel model, DrillWords words, Consumer<String> play) {
         this.model = model;
+        this.words = words;
         this.texts = words.texts();
         this.bench = Words.of(texts.language().code());
         this.play = play;
@@ -90,7 +92,7 @@ final class LessonView extends BorderPane {
 
         @Override
         public Node figure(Block.Figure figure) {
-            return new ToxicShareFigure(figure, model, place, texts);
+            return new FigureView(figure, model, place, texts);
         }
 
         @Override
@@ -151,6 +153,16 @@ final class LessonView extends BorderPane {
         }
 
         @Override
+        public Node strip(Block.StripReading strip) {
+            return card(new StripExercise(strip, model, place, words));
+        }
+
+        @Override
+        public Node predict(Block.Predict predict) {
+            return card(new PredictExercise(predict, model, place, words));
+        }
+
+        @Override
         public Node drill(Block.DrillLink link) {
             var button = Ui.button(texts.text("lesson.toDrill"), "sw-primary", () -> play.accept(link.id()));
             button.setId("drill-" + link.id());
@@ -188,16 +200,17 @@ final class LessonView extends BorderPane {
     }
 
     private String judged(String typed, Measure value, java.util.function.DoublePredicate right, String because) {
-        NumberEntry entry = NumberEntry.of(typed);
-        if (entry.refusal() != null) {
-            return entry.refusal().say(texts);
+        AnswerCheck answer = AnswerCheck.of(typed, value, right);
+        if (answer.refusal() != null) {
+            return answer.refusal().say(texts);
         }
         String exact = bench.amount(value);
-        if (right.test(entry.value())) {
+        if (answer.right()) {
             return texts.text("lesson.answerRight", exact) + " " + because;
         }
-        double off = 100 * Math.abs(entry.value() / value.value() - 1);
-        return texts.text("lesson.answerOff", texts.number(off, 2), exact) + " " + because;
+        String slip = answer.slip() == null ? "" : texts.text(answer.slip().key()) + " ";
+        double off = 100 * Math.abs(answer.value() / value.value() - 1);
+        return slip + texts.text("lesson.answerOff", texts.number(off, 2), exact) + " " + because;
     }
 
     private TextFlow flow(List<Inline> words) {

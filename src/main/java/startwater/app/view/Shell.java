@@ -32,6 +32,7 @@ import startwater.drill.VisitRecord;
 import startwater.score.Case;
 import startwater.score.Judge;
 import startwater.score.Review;
+import startwater.score.StandIn;
 import startwater.score.Verdict;
 import startwater.text.DrillWords;
 import startwater.text.Language;
@@ -43,7 +44,9 @@ import startwater.text.Texts;
  */
 public final class Shell extends BorderPane implements Navigator {
     /** The language files of the window. */
-    static final String[] WORDS = {Texts.DRILL, "/startwater/app/text/window", "/startwater/app/text/shell"};
+    static final String[] WORDS = {
+        Texts.DRILL, Texts.LESSON, "/startwater/app/text/window", "/startwater/app/text/shell"
+    };
 
     private static final double NAV_WIDTH = 208;
     private static final int ZOOM_STEP = 25;
@@ -251,8 +254,12 @@ public final class Shell extends BorderPane implements Navigator {
 
     private DrillModel model(Scenario scenario, boolean open) {
         DrillRun run = (open ? data.resume(scenario) : Optional.<DrillRun>empty())
-                .orElseGet(() -> DrillRun.start(scenario, data.nextVariant(scenario.id()), DrillRun.Pace.LEARNER));
-        return new DrillModel(run, judged(run));
+                .orElseGet(() -> DrillRun.start(
+                        scenario, data.nextVariant(scenario.id()), DrillRun.Pace.LEARNER, StandIn.BY_THE_RULES));
+        // Whoever has finished a drill has seen the sum worked.
+        int practised = data.results().isEmpty() && run.past().size() == 0 ? 0 : 1;
+        return new DrillModel(
+                run, judged(run), practised, data.noteOn(scenario.skills()).orElse(null));
     }
 
     /** The verdicts of a run taken up again: they follow from the log alone. */
@@ -326,7 +333,15 @@ public final class Shell extends BorderPane implements Navigator {
     @Override
     public void finished(DrillRun run, List<Verdict> verdicts) {
         EndModel end = new EndModel(run, verdicts);
-        go(Place.DRILL, () -> new EndView(end, words, this::home, () -> again(run.scenario())));
+        go(
+                Place.DRILL,
+                () -> new EndView(
+                        end,
+                        words,
+                        resolved ->
+                                data.keep(new AttemptFile.Note(run.scenario().skills(), resolved)),
+                        this::home,
+                        () -> again(run.scenario())));
         work = Background.run(() -> Review.of(run, verdicts), summary -> {
             end.summaryProperty().set(summary);
             data.finished(new AttemptFile.Result(run.scenario().id(), run.variant(), summary.mark(), summary.passed()));

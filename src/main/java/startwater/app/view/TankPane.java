@@ -49,7 +49,7 @@ final class TankPane extends VBox {
                 run.variant(),
                 String.join(" ", sight)));
         GridPane facts = new GridPane();
-        facts.setHgap(24);
+        facts.setHgap(16);
         facts.setVgap(6);
         List<VBox> known = new ArrayList<>();
         known.add(fact(texts.decimals(seen.temperatureC(), 1) + " °C", texts.text("win.water")));
@@ -61,7 +61,7 @@ final class TankPane extends VBox {
         }
         known.add(fact(texts.text(seen.air() ? "win.on" : "win.off"), texts.text("win.airRuns")));
         for (int i = 0; i < known.size(); i++) {
-            facts.add(known.get(i), i % 2, i / 2);
+            facts.add(known.get(i), i, 0);
         }
         getChildren()
                 .setAll(

@@ -11,6 +11,7 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
@@ -28,6 +29,8 @@ import startwater.text.Language;
 public final class ScreenGallery {
     private static final Path FOLDER = Path.of("target", "gallery");
     private static final int MOST_TENTHS = 600;
+    private static final int KEPT_VISIT = 3;
+    private static final int PADS_OF_A_STRIP = 6;
 
     private final Shell shell;
     private final String name;
@@ -40,24 +43,30 @@ public final class ScreenGallery {
     public static void main(String[] args) throws IOException, InterruptedException {
         Files.createDirectories(FOLDER);
         try {
-            paintAll();
+            paintAll(args.length == 0 ? "" : args[0]);
         } finally {
             // The toolkit's own threads would keep a failed run open.
             Platform.exit();
         }
     }
 
-    private static void paintAll() throws IOException, InterruptedException {
+    /** @param only begins the names of those to paint, for example en-light-100 */
+    private static void paintAll(String only) throws IOException, InterruptedException {
         for (Language language : Language.values()) {
             for (Theme theme : List.of(Theme.LIGHT, Theme.DARK)) {
                 for (int percent : new int[] {100, 200}) {
-                    paint(language, theme, percent);
+                    String name =
+                            language.code() + "-" + theme.name().toLowerCase(java.util.Locale.ROOT) + "-" + percent;
+                    if (name.startsWith(only)) {
+                        paint(language, theme, percent, name);
+                    }
                 }
             }
         }
     }
 
-    private static void paint(Language language, Theme theme, int percent) throws IOException, InterruptedException {
+    private static void paint(Language language, Theme theme, int percent, String name)
+            throws IOException, InterruptedException {
         Path folder = Files.createTempDirectory("gallery");
         AttemptFile settings = AttemptFile.in(folder);
         settings.keep(new AttemptFile.Settings(language.code(), theme.name(), percent));
@@ -71,9 +80,7 @@ public final class ScreenGallery {
             stage.show();
             return made;
         });
-        new ScreenGallery(
-                        shell, language.code() + "-" + theme.name().toLowerCase(java.util.Locale.ROOT) + "-" + percent)
-                .walk();
+        new ScreenGallery(shell, name).walk();
     }
 
     private void walk() throws InterruptedException {
@@ -84,20 +91,57 @@ public final class ScreenGallery {
         press(id("home"::equals));
         Fx.run(() ->
                 shell.start(Library.shipped().scenario("hungry-second-week").get()));
-        while (!has("#to-home")) {
+        for (int visit = 1; !has("#to-home"); visit++) {
             awaitAny("#dip", "#to-home");
             if (has("#to-home")) {
                 break;
             }
-            press(id("dip"::equals));
-            keep("drill");
-            press(id("go"::equals));
-            awaitAny("#go-on");
-            keep("debrief");
+            visit(visit);
             press(id("go-on"::equals));
         }
         awaitAny("#truth");
         keep("end");
+        bottom();
+        keep("end-bottom");
+    }
+
+    /** Reads what a look tells, decides as it stands, and looks back; the third visit is kept. */
+    private void visit(int number) throws InterruptedException {
+        boolean kept = number == KEPT_VISIT;
+        if (kept) {
+            keep("drill-dry");
+        }
+        press(id("dip"::equals));
+        for (int pad = 0; pad < PADS_OF_A_STRIP; pad++) {
+            if (kept && pad == 1) {
+                keep("drill");
+                press(id("help-link"::equals));
+                keep("help");
+                press(id("help-close"::equals));
+            }
+            press(id("write"::equals));
+        }
+        if (kept) {
+            keep("drill-written");
+        }
+        press(id("go"::equals));
+        awaitAny("#go-on");
+        if (kept) {
+            keep("debrief");
+            for (String fold : List.of("ahead", "causes", "parts", "known", "why")) {
+                press(id(("open-" + fold)::equals));
+                keep("debrief-" + fold);
+            }
+        }
+    }
+
+    /** Scrolls the page down to its end. */
+    private void bottom() {
+        Fx.run(() -> {
+            shell.applyCss();
+            shell.layout();
+            shell.lookupAll(".scroll-pane").forEach(n -> ((ScrollPane) n).setVvalue(1));
+        });
     }
 
     private static Predicate<Node> id(Predicate<String> wanted) {
@@ -138,7 +182,6 @@ public final class ScreenGallery {
         throw new IllegalStateException("None of " + List.of(selectors) + " came up.");
     }
 
-    /** The first screen of each kind is kept. */
     private void keep(String screen) {
         Path file = FOLDER.resolve("screen-" + screen + "-" + name + ".png");
         Fx.run(() -> {

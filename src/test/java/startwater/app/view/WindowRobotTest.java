@@ -12,6 +12,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
@@ -93,6 +94,67 @@ class WindowRobotTest {
         waitFor(() -> shows("Start this drill") || shows("Play it again"));
         waitFor(() -> !AttemptFile.in(folder).results().isEmpty());
         assertThat(AttemptFile.in(folder).openDrill()).isEmpty();
+    }
+
+    @Test
+    void aWholeDrillByMouseFromTheShelfToWhatIsDoneNextTime() {
+        open(Language.EN);
+        click(node -> "card-first-strips".equals(node.getId()));
+        waitFor(() -> shows("Dip a strip"));
+        int decisions = 0;
+        while (decisions < 9 && !shows("Back to the shelf")) {
+            click(button("Dip a strip"));
+            click(button("Write it down"));
+            click(button("Write it down"));
+            if (decisions == 0) {
+                click(node -> "take-back".equals(node.getId()));
+                click(button("Write it down"));
+                click(node -> "help-link".equals(node.getId()));
+                click(node -> "help-close".equals(node.getId()));
+                click(toggle("rinse in tank water"));
+            }
+            click(node -> node instanceof Button b && b.getText().startsWith("Do it"));
+            waitFor(() -> shows("Go on"));
+            if (decisions == 0) {
+                click(node -> "open-known".equals(node.getId()));
+                click(toggle("nitrite"));
+                assertThat(text("you wrote")).isFalse();
+                click(node -> "open-why".equals(node.getId()));
+            }
+            click(button("Go on"));
+            decisions++;
+            waitFor(() -> shows("Dip a strip") || shows("Back to the shelf"));
+        }
+        assertThat(decisions).isBetween(2, 8);
+        waitFor(() -> text("What to take away"));
+        scrollDown();
+        click(node -> "next-time".equals(node.getId()));
+        type("If it reads twice alike I believe it");
+        click(button("Keep it"));
+        click(button("Back to the shelf"));
+        waitFor(() -> shows("Start this drill") || shows("Play it again"));
+        click(node -> "card-first-strips".equals(node.getId()));
+        waitFor(() -> text("If it reads twice alike I believe it"));
+    }
+
+    private void scrollDown() {
+        Fx.run(() -> shell.lookupAll(".scroll-pane").stream()
+                .map(ScrollPane.class::cast)
+                .forEach(pane -> pane.setVvalue(1)));
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    @Test
+    void helpOpensByKeyBesideTheWorkAndEscapeGoesBack() {
+        open(Language.ES);
+        press(node -> "card-first-strips".equals(node.getId()));
+        waitFor(() -> shows("Mojar una tira"));
+        tabTo(button("Mojar una tira"));
+        robot.type(KeyCode.F1);
+        waitFor(() -> find(node -> "help".equals(node.getId())).isVisible());
+        robot.type(KeyCode.ESCAPE);
+        waitFor(() -> !find(node -> "help".equals(node.getId())).isVisible());
+        assertThat(button("Mojar una tira").test(Fx.call(this::focusOrRoot))).isTrue();
     }
 
     @Test

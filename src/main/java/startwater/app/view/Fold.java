@@ -1,0 +1,75 @@
+package startwater.app.view;
+
+import java.util.function.Supplier;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.geometry.Insets;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import startwater.text.Texts;
+
+/** A heading with its gist beside it; what is behind is made when it is first opened. */
+final class Fold extends VBox {
+    private final Texts texts;
+    private final String title;
+    private final String gist;
+    private final Supplier<Region> content;
+    private final Button head = new Button();
+    private final Region sign = new Region();
+    private final BooleanProperty open = new SimpleBooleanProperty();
+    private boolean made;
+
+    Fold(Texts texts, String id, String title, String gist, Supplier<Region> content) {
+        this.texts = texts;
+        this.title = title;
+        this.gist = gist;
+        this.content = content;
+        setId("fold-" + id);
+        sign.getStyleClass().add("sw-fold-sign");
+        Label name = oneLine(title, "sw-strong");
+        name.setMinWidth(Region.USE_PREF_SIZE);
+        Label said = oneLine(gist, "sw-label", "sw-quiet");
+        said.setMinWidth(0);
+        HBox.setHgrow(said, Priority.ALWAYS);
+        head.setGraphic(Ui.row(8, sign, name, said));
+        head.getStyleClass().add("sw-fold");
+        head.setMaxWidth(Double.MAX_VALUE);
+        head.setOnAction(e -> open.set(!open.get()));
+        head.setId("open-" + id);
+        getChildren().add(head);
+        getStyleClass().add("sw-hairline-top");
+        open.addListener((p, was, is) -> show());
+        show();
+    }
+
+    /** Cut short with dots where it does not fit; the whole of it is spoken. */
+    private static Label oneLine(String words, String... classes) {
+        Label label = Ui.text(words, classes);
+        label.setWrapText(false);
+        return label;
+    }
+
+    BooleanProperty openProperty() {
+        return open;
+    }
+
+    private void show() {
+        boolean now = open.get();
+        if (now && !made) {
+            made = true;
+            Region inside = content.get();
+            VBox.setMargin(inside, new Insets(2, 0, 10, 0));
+            getChildren().add(inside);
+        }
+        if (made) {
+            getChildren().get(1).setVisible(now);
+            getChildren().get(1).setManaged(now);
+        }
+        sign.setRotate(now ? 90 : 0);
+        head.setAccessibleText(texts.text(now ? "fold.isOpen" : "fold.isFolded", title, gist));
+    }
+}

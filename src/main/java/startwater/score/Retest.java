@@ -1,0 +1,147 @@
+package startwater.score;
+
+import java.util.ArrayList;
+import java.util.List;
+import startwater.drill.DrillLog;
+import startwater.drill.Observation;
+import startwater.drill.Scenario;
+import startwater.drill.TankSim;
+import startwater.drill.Written;
+import startwater.quantity.Stream;
+import startwater.strip.Pad;
+import startwater.strip.ReadingModel;
+
+/**
+ * What one more strip would be worth before deciding: algebra on the losses that are computed already. Readings are those
+ * of this bottle, with its lasting errors, its spread from dip to dip and the reader's own mistakes.
+ */
+final class Retest {
+    /** Readings of a whole strip that are imagined for each plausible water. */
+    private static final int IMAGINED = 4;
+
+    private static final long STRIP = 0x7265_7465L;
+
+    private final Belief belief;
+    private final Losses losses;
+    private final double[] weights;
+    private final double[][] byWater;
+
+    Retest(Belief belief, Losses losses) {
+        this.belief = belief;
+        this.losses = losses;
+        this.weights = belief.waterWeights();
+        this.byWater = byWater();
+    }
+
+    private double[][] byWater() {
+        double[][] mean = new double[losses.options()][belief.waters()];
+        int strata = losses.tanks() / belief.waters();
+        for (int o = 0; o < mean.length; o++) {
+            for (int w = 0; w < belief.waters(); w++) {
+                for (int k = 0; k < strata; k++) {
+                    mean[o][w] += belief.water(w).stratum(k) * losses.total(o, w * strata + k);
+                }
+            }
+        }
+        return mean;
+    }
+
+    Verdict.Information worth() {
+        Scenario s = belief.scenario();
+        List<Verdict.PadWorth> pads = new ArrayList<>();
+        for (Pad pad : Pad.values()) {
+            if (left(pad) > 0) {
+                boolean read = belief.log().last().written().stream().anyMatch(w -> w.pad() == pad);
+                pads.add(new Verdict.PadWorth(pad, read, SampleWorth.of(byWater, weights, chances(pad))));
+            }
+        }
+        boolean strips = s.shelf().strips() > 0 && left(Pad.AMMONIA) > 0;
+        return new Verdict.Information(
+                strips ? strip() : 0, LossWeights.STRIP, SampleWorth.perfect(byWater, weights), pads);
+    }
+
+    /** Strips that are left for a pad, as far as the log tells. */
+    private int left(Pad pad) {
+        DrillLog log = belief.log();
+        boolean chloride = pad == Pad.CHLORIDE;
+        int used = 0;
+        for (var visit : log.visits()) {
+            for (Written w : visit.written()) {
+                used = (w.pad() == Pad.CHLORIDE) == chloride ? Math.max(used, w.strip() + 1) : used;
+            }
+        }
+        Scenario.Shelf shelf = belief.scenario().shelf();
+        return (chloride ? shelf.chlorideStrips() : shelf.strips()) - used;
+    }
+
+    /** Chance of every stop of a pad in every water. */
+    private double[][] chances(Pad pad) {
+        double[][] chances = new double[pad.scale().stops()][belief.waters()];
+        double sigma = Observation.readingSigmaBlocks(pad);
+        for (int w = 0; w < belief.waters(); w++) {
+            double at = position(pad, w);
+            for (int stop = 0; stop < chances.length; stop++) {
+                chances[stop][w] = ReadingModel.probabilityOfStop(pad, stop, at, sigma);
+            }
+        }
+        return chances;
+    }
+
+    private double position(Pad pad, int water) {
+        TankSim sim = belief.water(water).sim();
+        return Observation.padPosition(pad, sim.state(), sim.draw(), 1, 0);
+    }
+
+    /**
+     * Worth of a whole strip, all its colour pads read together, over imagined readings. What the act chosen now would lose
+     * after each reading, over the best act then, is never below 0, and its mean is the worth.
+     */
+    private double strip() {
+        int now = SampleWorth.bestAct(byWater, weights);
+        double[][][] chances = new double[Pad.values().length][][];
+        for (Pad pad : Pad.values()) {
+            chances[pad.ordinal()] = chances(pad);
+        }
+        double sum = 0;
+        double[] posterior = new double[belief.waters()];
+        for (int truth = 0; truth < belief.waters(); truth++) {
+            Stream stream = Stream.of(belief.seed(), STRIP, belief.log().last().minute(), truth);
+            for (int i = 0; i < IMAGINED; i++) {
+                imagine(chances, truth, stream, posterior);
+                double least = Double.POSITIVE_INFINITY;
+                for (double[] act : byWater) {
+                    least = Math.min(least, SampleWorth.mean(act, posterior));
+                }
+                sum += weights[truth] / IMAGINED * (SampleWorth.mean(byWater[now], posterior) - least);
+            }
+        }
+        return Math.max(0, sum);
+    }
+
+    /** Reads a strip in one water and weighs all waters by it. */
+    private void imagine(double[][][] chances, int truth, Stream stream, double[] posterior) {
+        System.arraycopy(weights, 0, posterior, 0, posterior.length);
+        for (Pad pad : Pad.values()) {
+            double u = stream.uniform();
+            if (pad == Pad.CHLORIDE) {
+                continue;
+            }
+            double[][] stops = chances[pad.ordinal()];
+            int stop = 0;
+            double below = stops[0][truth];
+            while (below < u && stop < stops.length - 1) {
+                below += stops[++stop][truth];
+            }
+            for (int w = 0; w < posterior.length; w++) {
+                posterior[w] *= stops[stop][w];
+            }
+        }
+        double total = 0;
+        for (double p : posterior) {
+            total += p;
+        }
+        for (int w = 0; w < posterior.length; w++) {
+            posterior[w] /= total;
+        }
+    }
+}

@@ -1,0 +1,111 @@
+package startwater.score;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import startwater.drill.Habit;
+import startwater.drill.Scenario;
+import startwater.score.DrillTrial.Reason;
+import startwater.score.DrillTrial.Row;
+
+/** When a drill is fit, and when a course of drills is. */
+public final class TrialFit {
+    /** The standing rules must pass, and stand this far above each habit that is exposed. */
+    static final double PASS = 70;
+
+    private static final double MARGIN = 30;
+    /** No option may be best at the visit with most at stake in more tanks than this. */
+    private static final double PIVOT_MOST = 0.6;
+    /** No act may be best at more of all steps than this; no more steps may be arguable than that. */
+    private static final double ACT_MOST = 1.0 / 3;
+
+    private static final double ARGUABLE_MOST = 0.2;
+    private static final int DRILLS_PER_HABIT = 2;
+
+    private TrialFit() {}
+
+    /** What keeps a drill from being fit; empty when nothing does. */
+    static List<Reason> faults(Scenario s, List<Row> rows, DrillTrial.@Nullable Pivot pivot) {
+        List<Reason> faults = new ArrayList<>();
+        Row careful = row(rows, Policies.CAREFUL.id());
+        Row optimal = row(rows, Optimal.ID);
+        if (Double.isNaN(careful.mark())) {
+            faults.add(Reason.of("trial.why.unscored"));
+        } else if (careful.mark() < PASS) {
+            faults.add(Reason.of("trial.why.careful", careful.mark(), PASS));
+        }
+        if (optimal.mark() < careful.mark()) {
+            faults.add(Reason.of("trial.why.optimal", optimal.mark(), careful.mark()));
+        }
+        for (String habit : s.exposes()) {
+            Row row = row(rows, habit);
+            if (!marksTell(careful, row)) {
+                faults.add(Reason.of("trial.why.habit", habit, row.mark(), careful.mark(), MARGIN));
+            }
+            if (!deathsTell(s, careful, row)) {
+                faults.add(Reason.of(
+                        "trial.why.deaths",
+                        habit,
+                        100 * row.outcome().deathsFraction(),
+                        100 * careful.outcome().deathsFraction()));
+            }
+        }
+        if (pivot != null && pivot.share() > PIVOT_MOST) {
+            faults.add(
+                    Reason.of("trial.why.pivot", pivot.visit(), pivot.best(), 100 * pivot.share(), 100 * PIVOT_MOST));
+        }
+        return faults;
+    }
+
+    /** Habits that a drill names and that really do badly in it. */
+    static List<String> exposed(Scenario s, List<Row> rows) {
+        Row careful = row(rows, Policies.CAREFUL.id());
+        return s.exposes().stream()
+                .filter(habit -> marksTell(careful, row(rows, habit)) && deathsTell(s, careful, row(rows, habit)))
+                .toList();
+    }
+
+    private static boolean marksTell(Row careful, Row habit) {
+        return careful.mark() - habit.mark() >= MARGIN;
+    }
+
+    private static boolean deathsTell(Scenario s, Row careful, Row habit) {
+        return s.fish() == null
+                || habit.outcome().deathsFraction() > careful.outcome().deathsFraction();
+    }
+
+    private static Row row(List<Row> rows, String policy) {
+        return rows.stream()
+                .filter(r -> r.policy().equals(policy))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("Trial: no row for " + policy));
+    }
+
+    /** What keeps a whole course from being fit, beyond its drills; empty when nothing does. */
+    public static List<Reason> ofCourse(List<DrillTrial> drills) {
+        List<Reason> faults = new ArrayList<>();
+        for (Habit habit : Habit.values()) {
+            long count = drills.stream()
+                    .filter(d -> d.exposed().contains(habit.id()))
+                    .count();
+            if (count < DRILLS_PER_HABIT) {
+                faults.add(Reason.of("trial.course.habit", habit.id(), (int) count, DRILLS_PER_HABIT));
+            }
+        }
+        int steps = drills.stream().mapToInt(DrillTrial::steps).sum();
+        int arguable = drills.stream().mapToInt(DrillTrial::arguable).sum();
+        Map<String, Integer> best = new TreeMap<>();
+        drills.forEach(d -> d.best().forEach((act, n) -> best.merge(act.code(), n, Integer::sum)));
+        best.forEach((act, n) -> {
+            if (n > ACT_MOST * steps) {
+                faults.add(Reason.of("trial.course.act", Act.read(act), 100.0 * n / steps));
+            }
+        });
+        if (arguable > ARGUABLE_MOST * steps) {
+            faults.add(Reason.of("trial.course.arguable", 100.0 * arguable / steps, 100 * ARGUABLE_MOST));
+        }
+        return faults;
+    }
+}
