@@ -57,7 +57,7 @@ public record TankFlows(
 
     /** The flows of this state under these switches. */
     public static TankFlows of(double[] y, TankParameters p, Controls c) {
-        IntervalConstants k = IntervalConstants.exact(p, c, y);
+        IntervalConstants k = IntervalConstants.exact(SystemTerms.of(p), c, y);
         Kinetics rates = new Kinetics();
         rates.evaluate(y, p, k, y[H_ION]);
         double perHour = p.volumeL() / HOURS;
@@ -87,7 +87,7 @@ public record TankFlows(
 
     /** Oxygen at saturation in this state, mg/L. */
     public static double oxygenSaturationMgPerL(double[] y, TankParameters p, Controls c) {
-        return IntervalConstants.exact(p, c, y).oxygenSaturation;
+        return IntervalConstants.exact(SystemTerms.of(p), c, y).oxygenSaturation;
     }
 
     /** Feed that holds this nitrogen, g. @param nitrogenMg mg N, @param p for the protein of the feed */
