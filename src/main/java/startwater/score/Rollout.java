@@ -1,6 +1,7 @@
 package startwater.score;
 
 import org.jspecify.annotations.Nullable;
+import startwater.biofilter.Nitrification;
 import startwater.drill.Calendar;
 import startwater.drill.Decision;
 import startwater.drill.Decision.FollowUp;
@@ -15,6 +16,7 @@ import startwater.strip.FishSigns;
 import startwater.strip.Pad;
 import startwater.tank.FastStepper;
 import startwater.tank.TankLayout;
+import startwater.tank.TankParameters;
 import startwater.tank.TankReadings;
 import startwater.water.Dose;
 
@@ -162,7 +164,8 @@ final class Rollout {
         double ammonium = d.ammoniumChlorideG()
                 * Dose.AMMONIUM_CHLORIDE.tanMgPerG()
                 / scenario.system().volumeL();
-        return LossWeights.JOB * d.jobs() + LossWeights.AMMONIUM * ammonium / 2 + LossWeights.attention(d.helpers());
+        int jobs = d.jobs() - (ammonium > 0 ? 1 : 0);
+        return LossWeights.JOB * jobs + LossWeights.AMMONIUM * ammonium / 2 + LossWeights.attention(d.helpers());
     }
 
     /**
@@ -239,6 +242,22 @@ final class Rollout {
                 StrictMath.log(Math.max(short1, short2)) / LossWeights.CATCH_UP_PER_DAY);
     }
 
+    /** Days that a filter which carries the planned ration needs for the ammonia and nitrite that stand over 1 mg/L. */
+    private double backlog(TankSim sim) {
+        Scenario.Fish fish = scenario.fishHereOrPlanned();
+        if (fish == null) {
+            return 0;
+        }
+        double[] y = sim.state();
+        TankParameters p = sim.draw().parameters();
+        double temperatureC = y[TankLayout.TEMPERATURE];
+        double nob =
+                Math.max(y[TankLayout.NOB], TankReadings.nobForRation(p, fish.count(), fish.massG(), temperatureC));
+        double perDay = nob * StrictMath.exp(Nitrification.LN_THETA_NOB * (temperatureC - 20)) / p.volumeL();
+        double pending = Math.max(0, y[TankLayout.TAN] + y[TankLayout.NITRITE] - 1);
+        return perDay > 0 ? Math.min(LossWeights.CATCH_UP_MOST_DAYS, pending / perDay) : 0;
+    }
+
     private void count(TankSim sim, double[] before, double jobs, double ready, double[][] parts, double[][] deaths) {
         double[] y = sim.state();
         double behind = Math.max(0, behind(sim));
@@ -246,7 +265,7 @@ final class Rollout {
         common[Component.WATER.ordinal()] = LossWeights.WATER * (y[TankLayout.VOLUMES] - before[TankLayout.VOLUMES]);
         common[Component.JOBS.ordinal()] = jobs;
         if (scenario.fish() == null) {
-            double days = Double.isNaN(ready) ? FISHLESS_DAYS + behind : ready;
+            double days = Double.isNaN(ready) ? FISHLESS_DAYS + behind + backlog(sim) : ready;
             common[Component.DELAY.ordinal()] = LossWeights.FISHLESS_DELAY * days;
         } else {
             double massG = TankReadings.massG(before, sim.draw().parameters().strata());

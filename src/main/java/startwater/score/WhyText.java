@@ -84,6 +84,11 @@ public final class WhyText {
         return spoken(variable).toString();
     }
 
+    /** A standing rule in words, without the numbers of a case. @param number 1 to 15 */
+    public String rule(int number) {
+        return message("rule." + number, "…");
+    }
+
     /** A slip of unit in words. @param exact the right number with its unit, as it is to be read */
     public String slip(UnitSlip slip, String exact) {
         return message("slip." + slip.name().toLowerCase(Locale.ROOT), exact);
