@@ -35,7 +35,7 @@ final class Belief {
     /** Tanks drawn at the first visit, of which those that fit are kept. */
     private static final int DRAWN = 1024;
     /** Metropolis steps after each resampling, each of some scores at once and this many spreads long. */
-    private static final int MOVES = 12;
+    private static final int MOVES = 20;
 
     private static final double MOVED_SHARE = 0.3;
     private static final double STEP = 0.9;

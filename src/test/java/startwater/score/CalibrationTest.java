@@ -47,6 +47,8 @@ class CalibrationTest {
                 for (int i = 0; i < belief.waters(); i++) {
                     below += QUANTITIES.get(q).applyAsDouble(belief.water(i).sim()) < truth ? weights[i] : 0;
                 }
+                // Among N waters and the truth itself there are N + 1 places: the middle of the truth's place counts.
+                below = (below * belief.waters() + 0.5) / (belief.waters() + 1);
                 inside[q] += below > 0.05 && below < 0.95 ? 1 : 0;
                 ranks[q][(int) Math.min(RANKS - 1, RANKS * below)]++;
             }
