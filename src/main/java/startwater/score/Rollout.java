@@ -37,10 +37,17 @@ final class Rollout {
     private final VisitRecord visit;
     private final Notebook book;
     private final int end;
+    private final int repeatedDays;
     private final double[][] noise;
     private final int visits;
 
     Rollout(Belief belief, Notebook book) {
+        this(belief, book, 1);
+    }
+
+    /** @param repeatedDays days for which the option is done anew, once a day, before the standing rules take over */
+    Rollout(Belief belief, Notebook book, int repeatedDays) {
+        this.repeatedDays = repeatedDays;
         this.belief = belief;
         this.scenario = belief.scenario();
         this.calendar = belief.calendar();
@@ -107,6 +114,7 @@ final class Rollout {
         double jobs = jobs(option);
         double ready = scenario.fish() == null ? Double.NaN : 0;
         int number = 0;
+        int done = 1;
         Decision orders = option;
         for (int t = calendar.nextVisitAfter(visit.minute()); t <= end; t = calendar.nextVisitAfter(t)) {
             if (orders.helpers() != FollowUp.NONE) {
@@ -120,9 +128,16 @@ final class Rollout {
             if (Double.isNaN(ready) && proved(sim)) {
                 ready = (t - visit.minute()) / (double) Calendar.DAY;
             }
-            if (t - visit.minute() >= Calendar.DAY) {
+            if (t - visit.minute() >= repeatedDays * Calendar.DAY) {
                 orders = acts(sim, notes, water, 2 * number, false);
                 jobs += jobs(orders);
+            } else if (t - visit.minute() >= done * Calendar.DAY) {
+                done++;
+                Decision again = notes.fromShelf(
+                        option.withFollowUp(FollowUp.NONE).withStock(0).withRipeMedia(0));
+                sim.act(again);
+                notes.did(again);
+                jobs += jobs(again);
             } else {
                 sim.visited();
             }
