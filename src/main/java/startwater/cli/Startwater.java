@@ -36,6 +36,7 @@ import startwater.text.Texts;
             TrialCommand.class,
             SumCommand.class,
             CheckCommand.class,
+            PrintCommand.class,
             BenchCommand.class
         },
         versionProvider = Startwater.Version.class)

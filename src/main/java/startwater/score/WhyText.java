@@ -13,6 +13,7 @@ import startwater.drill.Decision.FilterCare;
 import startwater.drill.Decision.FollowUp;
 import startwater.fish.Stressor;
 import startwater.score.Verdict.Variable;
+import startwater.strip.Pad;
 
 /** Turns lines of an explanation, decisions and counts into words of a language. */
 public final class WhyText {
@@ -55,8 +56,14 @@ public final class WhyText {
         if (parameter instanceof Decision decision) {
             return decision(decision);
         }
+        if (parameter instanceof Verdict.WithoutFish unfed) {
+            return decisionWithoutFish(unfed.decision());
+        }
         if (parameter instanceof Variable variable) {
             return words.getString("variable." + variable.name().toLowerCase(Locale.ROOT));
+        }
+        if (parameter instanceof Pad pad) {
+            return words.getString("pad." + pad.name().toLowerCase(Locale.ROOT));
         }
         if (parameter instanceof Component component) {
             return words.getString("component." + component.name().toLowerCase(Locale.ROOT));
@@ -75,6 +82,11 @@ public final class WhyText {
     /** A variable in words. */
     public String variable(Variable variable) {
         return spoken(variable).toString();
+    }
+
+    /** A standing rule in words, without the numbers of a case. @param number 1 to 15 */
+    public String rule(int number) {
+        return message("rule." + number, "…");
     }
 
     /** A slip of unit in words. @param exact the right number with its unit, as it is to be read */

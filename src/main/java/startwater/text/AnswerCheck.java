@@ -7,8 +7,9 @@ import java.util.function.DoublePredicate;
 import org.jspecify.annotations.Nullable;
 import startwater.bench.Measure;
 import startwater.bench.Unit;
-import startwater.bench.UnitSlip;
 import startwater.bench.UnitSystem;
+import startwater.score.UnitSlip;
+import startwater.score.WorkingMark;
 
 /**
  * An answer to a sum as a person types it, in either system of units: {@code 42}, {@code 42 g}, {@code 1.5 oz},
@@ -57,9 +58,31 @@ public record AnswerCheck(
                     Refusal.of("lesson.unitUnknown", entry.unit(), exact.unit().symbol()));
         }
         boolean good = right.test(value.get());
-        UnitSlip slip =
-                good ? null : UnitSlip.between(value.get(), exact.value()).orElse(null);
+        UnitSlip slip = good ? null : slip(value.get(), exact);
         return new AnswerCheck(value.get(), good, slip, null);
+    }
+
+    private static @Nullable UnitSlip slip(double given, Measure exact) {
+        UnitSlip.Quantity quantity = quantity(exact);
+        return quantity == null || !(exact.value() > 0)
+                ? null
+                : WorkingMark.of(given, exact.value(), quantity).slip();
+    }
+
+    /** What the number counts; null where no slip of unit is usual. */
+    private static UnitSlip.@Nullable Quantity quantity(Measure exact) {
+        return switch (exact.unit()) {
+            case LITRE -> UnitSlip.Quantity.VOLUME;
+            case GRAM, GRAM_PER_DAY -> UnitSlip.Quantity.DOSE;
+            case CELSIUS -> UnitSlip.Quantity.TEMPERATURE;
+            case MG_CACO3_PER_L -> UnitSlip.Quantity.ALKALINITY;
+            case MG_N_PER_L ->
+                exact.name().contains("nitrite")
+                        ? UnitSlip.Quantity.NITRITE
+                        : exact.name().contains("nitrate") ? UnitSlip.Quantity.NITRATE : UnitSlip.Quantity.AMMONIA;
+            case MG_PER_L -> exact.name().contains("chloride") ? UnitSlip.Quantity.CHLORIDE : null;
+            default -> null;
+        };
     }
 
     private static AnswerCheck refused(@Nullable Refusal refusal) {

@@ -7,7 +7,7 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import startwater.bench.Measure;
 import startwater.bench.Unit;
-import startwater.bench.UnitSlip;
+import startwater.score.UnitSlip;
 
 class AnswerCheckTest {
     private static AnswerCheck check(String typed, double exact, Unit unit) {
@@ -30,7 +30,7 @@ class AnswerCheckTest {
     @Test
     void aSlipOfUnitIsNamed() {
         assertThat(check("100", 378.5, Unit.LITRE).slip()).isEqualTo(UnitSlip.GALLONS_FOR_LITRES);
-        assertThat(check("3.28", 1, Unit.MG_N_PER_L).slip()).isEqualTo(UnitSlip.NITRITE_FOR_N);
+        assertThat(check("1.216", 1, Unit.MG_N_PER_L).slip()).isEqualTo(UnitSlip.AS_AMMONIA);
         assertThat(check("2", 1, Unit.MG_N_PER_L).slip()).isNull();
     }
 

@@ -208,9 +208,11 @@ final class LessonView extends BorderPane {
         if (answer.right()) {
             return texts.text("lesson.answerRight", exact) + " " + because;
         }
-        String slip = answer.slip() == null ? "" : texts.text(answer.slip().key()) + " ";
+        if (answer.slip() != null) {
+            return words.why().slip(answer.slip(), exact) + " " + because;
+        }
         double off = 100 * Math.abs(answer.value() / value.value() - 1);
-        return slip + texts.text("lesson.answerOff", texts.number(off, 2), exact) + " " + because;
+        return texts.text("lesson.answerOff", texts.number(off, 2), exact) + " " + because;
     }
 
     private TextFlow flow(List<Inline> words) {

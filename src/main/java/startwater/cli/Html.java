@@ -1,0 +1,74 @@
+package startwater.cli;
+
+/** Writes one page of HTML that needs nothing else: no script, no picture file, no font from elsewhere. */
+final class Html {
+    private static final String STYLE = """
+            body{font:15px/1.5 "Source Sans 3","Segoe UI",Helvetica,Arial,sans-serif;color:#18252C;background:#fff;\
+            max-width:44em;margin:2em auto;padding:0 1.2em}
+            h1{font-size:24px}h2{font-size:18px;margin-top:1.6em}h3{font-size:15px}
+            table{border-collapse:collapse;width:100%}td,th{text-align:left;vertical-align:top;padding:4px 10px 4px 0;\
+            border-bottom:1px solid #D8DDD9}
+            .card{border:1px solid #7C8B93;border-radius:4px;padding:.6em 1em;margin:1em 0;break-inside:avoid}
+            .quiet{color:#5A6B74}.blank{display:inline-block;min-width:9em;border-bottom:1px solid #18252C}
+            .answers{break-before:page}svg{max-width:100%;height:auto}
+            @page{margin:18mm}@media print{body{margin:0;max-width:none}}
+            """;
+
+    private final StringBuilder out = new StringBuilder();
+
+    /** A page. @param language code of its language, @param title its title */
+    Html(String language, String title) {
+        out.append("<!DOCTYPE html>\n<html lang=\"")
+                .append(text(language))
+                .append("\">\n<head>\n<meta charset=\"utf-8\">\n<title>")
+                .append(text(title))
+                .append("</title>\n<style>\n")
+                .append(STYLE)
+                .append("</style>\n</head>\n<body>\n");
+        tag("h1", title);
+    }
+
+    /** Words as they stand, safe within a page. */
+    static String text(String words) {
+        return words.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
+    }
+
+    /** An element of words. */
+    Html tag(String name, String words) {
+        return raw("<" + name + ">" + text(words) + "</" + name + ">");
+    }
+
+    /** An element of words with a class. */
+    Html tag(String name, String styled, String words) {
+        return raw("<" + name + " class=\"" + styled + "\">" + text(words) + "</" + name + ">");
+    }
+
+    /** A line that is HTML already. */
+    Html raw(String html) {
+        out.append(html).append('\n');
+        return this;
+    }
+
+    /** A row of a table. */
+    Html row(String cell, String... cells) {
+        StringBuilder row = new StringBuilder("<tr>");
+        for (String each : cells) {
+            row.append('<')
+                    .append(cell)
+                    .append('>')
+                    .append(text(each))
+                    .append("</")
+                    .append(cell)
+                    .append('>');
+        }
+        return raw(row.append("</tr>").toString());
+    }
+
+    /** The whole page. */
+    String page() {
+        return out + "</body>\n</html>\n";
+    }
+}
