@@ -2,6 +2,7 @@ package startwater.cli;
 
 import java.io.PrintWriter;
 import java.text.MessageFormat;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
@@ -23,6 +24,9 @@ public final class BenchCommand implements Callable<Integer> {
     @Option(names = "--json", descriptionKey = "bench.json")
     private boolean json;
 
+    @Option(names = "--scaling", descriptionKey = "bench.scaling")
+    private boolean scaling;
+
     @SuppressWarnings("UnusedVariable") // picocli looks at it
     @Option(names = "--help", usageHelp = true, descriptionKey = "help")
     private boolean help;
@@ -39,6 +43,16 @@ public final class BenchCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
+        if (scaling) {
+            List<ScalingBench.Row> rows = ScalingBench.measure();
+            if (json) {
+                out.println(json(ScalingBench.byKey(rows)));
+            } else {
+                printScaling(rows, words(language()), out);
+            }
+            out.flush();
+            return 0;
+        }
         SpeedBench.Result result = new SpeedBench().measure();
         if (json) {
             out.println(json(result.byKey()));
@@ -64,6 +78,26 @@ public final class BenchCommand implements Callable<Integer> {
         line(out, words, "bench.errors", 100 * r.maxStateError(), r.maxSurvivalError());
         line(out, words, "bench.decision", r.decisionSeconds(), r.options(), r.beliefSeconds());
         line(out, words, "bench.cost");
+    }
+
+    /** Each row with its time, and how it stands to the first of its kind. */
+    static void printScaling(List<ScalingBench.Row> rows, ResourceBundle words, PrintWriter out) {
+        line(out, words, "bench.scaling.what");
+        ScalingBench.@Nullable Row first = null;
+        for (ScalingBench.Row row : rows) {
+            if (first == null || first.along() != row.along()) {
+                first = row;
+            }
+            line(
+                    out,
+                    words,
+                    "bench.scaling." + row.along().name().toLowerCase(Locale.ROOT),
+                    row.number(),
+                    row.seconds(),
+                    (double) row.number() / first.number(),
+                    row.seconds() / first.seconds());
+        }
+        line(out, words, "bench.scaling.cores", Runtime.getRuntime().availableProcessors());
     }
 
     private static void line(PrintWriter out, ResourceBundle words, String key, Object... values) {

@@ -30,6 +30,11 @@ record BenchTank(TankParameters parameters, double[] start, List<Span> spans) {
     record Span(double days, Controls controls, @Nullable TankEvent event) {}
 
     static BenchTank of(int number) {
+        return of(number, STRATA);
+    }
+
+    /** The same with another number of groups of fish in the water. */
+    static BenchTank of(int number, int strata) {
         Stream r = Stream.of(SEED, number);
         Species species = Species.byId(Species.ids().get(number % Species.ids().size()));
         double volume = between(r, 500, 5000);
@@ -48,7 +53,7 @@ record BenchTank(TankParameters parameters, double[] start, List<Span> spans) {
                 between(r, 0.25, 0.45),
                 species.chlorideHalfMgPerL(),
                 2,
-                Sensitivity.of(strata()));
+                Sensitivity.of(strata(strata)));
         double temperature = between(r, 22, 30);
         SourceWater water = SourceWater.read(
                 temperature - 1, between(r, 7, 8.2), between(r, 40, 160), 0, 1, between(r, 5, 45), 0, 0);
@@ -93,21 +98,28 @@ record BenchTank(TankParameters parameters, double[] start, List<Span> spans) {
         return low + (high - low) * r.uniform();
     }
 
-    private static double[] strata() {
-        double[] factors = new double[STRATA];
-        for (int k = 0; k < STRATA; k++) {
-            factors[k] = StrictMath.exp(0.25 * Normal.quantile((k + 0.5) / STRATA));
+    private static double[] strata(int strata) {
+        double[] factors = new double[strata];
+        for (int k = 0; k < strata; k++) {
+            factors[k] = StrictMath.exp(0.25 * Normal.quantile((k + 0.5) / strata));
         }
         return factors;
     }
 
     /** The state after the week. */
     double[] run(Stepper stepper) {
+        return run(stepper, 1);
+    }
+
+    /** The state after the week has come so many times. */
+    double[] run(Stepper stepper, int weeks) {
         double[] y = start.clone();
-        for (Span span : spans) {
-            stepper.advance(y, parameters, span.controls(), span.days());
-            if (span.event() != null) {
-                span.event().apply(y, parameters);
+        for (int week = 0; week < weeks; week++) {
+            for (Span span : spans) {
+                stepper.advance(y, parameters, span.controls(), span.days());
+                if (span.event() != null) {
+                    span.event().apply(y, parameters);
+                }
             }
         }
         return y;

@@ -125,6 +125,11 @@ record HourColumn(
         all.add(state("water_changed", "volumes", TankLayout.VOLUMES));
         all.add(state("shock", "share", TankLayout.SHOCK));
         all.add(state("stagnant", "h", TankLayout.STAGNANT_HOURS));
+        all.add(state("held_nitrogen", "mg N", TankLayout.HELD_N));
+        all.add(state("loose_nitrogen", "mg N", TankLayout.LOOSE_N));
+        all.add(state("taken_up", "mg N", TankLayout.TAKEN_UP));
+        all.add(state("medication", "1/d", TankLayout.MEDICATION));
+        all.add(state("acclimated", "°C", TankLayout.ACCLIMATED_C));
         all.add(state("survivors", "share", TankLayout.survivors(0)));
         for (Stressor s : Stressor.values()) {
             int at = TankLayout.hazard(0, s);
@@ -163,6 +168,8 @@ record HourColumn(
         all.add(derived("feed_order_share", "share", m -> m.tank().feed()));
         all.add(derived("air_on", "0/1", m -> m.tank().controls().air() ? 1 : 0));
         all.add(derived("pump_on", "0/1", m -> m.tank().controls().pump() ? 1 : 0));
+        all.add(derived("heater_on", "0/1", m -> m.tank().heater() ? 1 : 0));
+        all.add(derived("filter_flow_share", "share", m -> m.tank().flowShare()));
         for (Stressor s : Stressor.values()) {
             all.add(of(s, "exposure", "_" + inName(unit(s)), unit(s), NO_STATE, m -> m.now()
                     .exposure()[s.ordinal()]));

@@ -64,6 +64,11 @@ final class TerminalDrill {
         verdicts.add(verdict);
         VisitRecord done = run.past().visits().get(place);
         new VerdictPage(terminal, words).print(verdict, ReadingMark.of(run, done), facts.fishIn());
+        run.past().visits().stream()
+                .skip(place + 1L)
+                .map(words::stoodIn)
+                .filter(said -> !said.isEmpty())
+                .forEach(terminal::say);
     }
 
     private void look() {

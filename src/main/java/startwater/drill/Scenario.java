@@ -407,6 +407,17 @@ public record Scenario(
         return fish == null ? 0 : fish.count();
     }
 
+    /** The same drill with the keeper there again from a day on. @param day days since the system was filled */
+    public Scenario presentFrom(double day) {
+        List<Away> cut = keeper.away().stream()
+                .filter(a -> a.fromDay() < day)
+                .map(a -> new Away(a.fromDay(), Math.min(a.toDay(), day)))
+                .toList();
+        Keeper present =
+                new Keeper(keeper.visitsAtHours(), keeper.days(), cut, keeper.decisions(), keeper.decisionVisits());
+        return withKeeper(present);
+    }
+
     /** The fish in it, or else those that are to come; null where neither is. */
     public @Nullable Fish fishHereOrPlanned() {
         return fish != null ? fish : plannedFish;

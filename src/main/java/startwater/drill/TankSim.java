@@ -224,13 +224,22 @@ public final class TankSim {
     /** Follows the switches; a new record only where one has moved, so constants can be kept. */
     private void switchOver() {
         Controls wanted = devices.at(minute, treated);
+        if (wanted.pump() && !controls.pump()) {
+            event(new TankEvent.FlushFilter());
+        }
         if (!wanted.equals(controls)) {
             controls = wanted;
         }
     }
 
+    /** The minute at which a filter without flow begins to foul: who looks on sees it begin. */
+    private int fouling() {
+        int left = (int) Math.rint(60 * TankReadings.hoursBorne(y));
+        return controls.pump() || left == 0 ? Integer.MAX_VALUE : minute + left;
+    }
+
     private int nextHappening() {
-        int next = devices.next(minute);
+        int next = Math.min(devices.next(minute), fouling());
         for (Scenario.Happening h : scenario.events()) {
             int at = minuteOf(h);
             next = at > minute ? Math.min(next, at) : next;
@@ -277,7 +286,9 @@ public final class TankSim {
         }
         double count = Math.min(toCome(), Math.rint(share * planned.count()));
         if (nursery != null) {
+            double[] before = seen();
             Transfer.fish(nursery.y, nursery.draw.parameters(), y, draw.parameters(), count);
+            watch.counted(this, before);
         } else if (count > 0) {
             event(new TankEvent.Stock(count, planned.massG()));
             toCome -= count;
@@ -287,7 +298,9 @@ public final class TankSim {
     /** Ripe media go in: a share of the nursery's, or of the bag on the shelf. */
     private void media(double share) {
         if (nursery != null) {
+            double[] before = seen();
             Transfer.media(nursery.y, y, share);
+            watch.counted(this, before);
         } else {
             double used = Math.min(bag, share);
             double ofCapacity = used * scenario.shelf().ripeMediaShare();

@@ -2,6 +2,7 @@ package startwater.fish;
 
 import java.util.Arrays;
 import startwater.quantity.OutOfRangeException;
+import startwater.quantity.Powers;
 import startwater.quantity.Validity;
 
 /** Table ration by body mass at the best temperature; between the rows the percentage is linear in the log of mass. */
@@ -53,7 +54,7 @@ public final class FeedTable {
      */
     public double fractionAtBest(double massG) {
         ANY_MASS_G.check(massG);
-        double x = StrictMath.log(massG);
+        double x = Powers.quickLn(massG);
         int last = logMassG.length - 1;
         if (x <= logMassG[0]) {
             return fraction[0];

@@ -2,6 +2,7 @@ package startwater.fish;
 
 import java.util.List;
 import startwater.quantity.OutOfRangeException;
+import startwater.quantity.Powers;
 import startwater.quantity.Validity;
 
 /**
@@ -116,8 +117,8 @@ public record Species(
             MASS_G.check(massG);
             TEMPERATURE_C.check(temperatureC);
             return uptakeOfOneGramMgPerKgHour
-                    * StrictMath.exp(
-                            StrictMath.log(theta) * (temperatureC - 25) - massExponent * StrictMath.log(massG));
+                    * Powers.quickExp(
+                            Powers.quickLn(theta) * (temperatureC - 25) - massExponent * Powers.quickLn(massG));
         }
     }
 
@@ -167,8 +168,8 @@ public record Species(
      * @throws OutOfRangeException for a mass that is not positive
      */
     public double ammoniaThresholdFactor(double massG) {
-        return StrictMath.exp(
-                ammoniaSizeExponent * StrictMath.log(Respiration.MASS_G.check(massG) / AMMONIA_REFERENCE_MASS_G));
+        return Powers.quickExp(
+                ammoniaSizeExponent * Powers.quickLn(Respiration.MASS_G.check(massG) / AMMONIA_REFERENCE_MASS_G));
     }
 
     /** The factor that lets un-ionised ammonia count more as the water turns acid: C = NH3-N / factor. @param h mol/L */
@@ -183,6 +184,33 @@ public record Species(
     public double methaemoglobin(double nitriteDamage) {
         double p = StrictMath.pow(Math.max(0, nitriteDamage) / methaemoglobinHalfMgPerL, METHAEMOGLOBIN_HILL);
         return p / (1 + p);
+    }
+
+    /** The same by a table, within 1e-5: a power in every rate would cost more than all else. */
+    public double boundBlood(double nitriteDamage) {
+        double x = Math.max(0, nitriteDamage) / methaemoglobinHalfMgPerL();
+        return BoundBlood.share(x / (1 + x));
+    }
+
+    /** Bound share against x/(1 + x), x being damage over the half level. */
+    private static final class BoundBlood {
+        private static final int CELLS = 1024;
+        private static final double[] TABLE = new double[CELLS + 1];
+
+        static {
+            for (int i = 0; i < CELLS; i++) {
+                double u = (double) i / CELLS;
+                double power = StrictMath.pow(u / (1 - u), METHAEMOGLOBIN_HILL);
+                TABLE[i] = power / (1 + power);
+            }
+            TABLE[CELLS] = 1;
+        }
+
+        static double share(double u) {
+            double cell = CELLS * u;
+            int i = (int) cell;
+            return i >= CELLS ? 1 : TABLE[i] + (cell - i) * (TABLE[i + 1] - TABLE[i]);
+        }
     }
 
     /** Table ration as a share of body mass per day. @param massG g, @param temperatureC °C */

@@ -24,9 +24,17 @@ public record Act(List<String> parts) {
         add(parts, d.bicarbonateG() > 0, "buffer");
         add(parts, d.sodaAshG() > 0, "soda");
         add(parts, d.ammoniumChlorideG() > 0, "ammonium");
+        add(parts, d.stock() > 0, "stock");
+        add(parts, d.ripeMedia() > 0, "ripe-media");
         add(parts, d.air() == Decision.Air.OFF, "air-off");
+        add(parts, d.air() == Decision.Air.SPARE, "spare-air");
+        add(parts, !d.pump(), "pump-off");
+        add(parts, !d.heater(), "heater-off");
         add(parts, d.filter() == Decision.FilterCare.RINSE, "rinse");
         add(parts, d.filter() == Decision.FilterCare.SCRUB, "scrub");
+        add(parts, d.filter() == Decision.FilterCare.DRAIN, "drain");
+        add(parts, d.helpers() == Decision.FollowUp.LOOK_AGAIN, "look-again");
+        add(parts, d.helpers() == Decision.FollowUp.CALL, "call");
         return new Act(parts);
     }
 

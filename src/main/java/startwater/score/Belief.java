@@ -1,6 +1,7 @@
 package startwater.score;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,6 +28,8 @@ import startwater.tank.FastStepper;
 final class Belief {
     /** Waters and strata of sensitivity that a decision is judged on: 256 tanks. */
     static final int WATERS = 64;
+    /** In an exam: 512 tanks. */
+    static final int EXAM_WATERS = 128;
 
     static final int STRATA = 4;
     /** Tanks drawn at the first visit, of which those that fit are kept. */
@@ -36,6 +39,12 @@ final class Belief {
 
     private static final double MOVED_SHARE = 0.3;
     private static final double STEP = 0.9;
+    /** Effective waters that the latest evidence must leave at each step, as a share of those that are kept. */
+    private static final double FLOOR_SHARE = 0.25;
+
+    private static final int MOST_STAGES = 5;
+    private static final double LEAST_SHARE_STEP = 0.02;
+    private static final int SHARE_HALVINGS = 20;
     /** A written reading less probable than this in all that is plausible contradicts the tank. */
     private static final double ODD_CHANCE = 0.025;
 
@@ -195,18 +204,83 @@ final class Belief {
         return WeightedSample.effective(WeightedSample.normalised(logWeights));
     }
 
-    /** Resampled systematically, then moved. */
+    /**
+     * Resampled systematically, then moved. Where the latest evidence leaves only few waters, it is let in by steps, each
+     * small enough to leave a floor of effective waters, with moves between: so a surprise spreads the belief anew instead
+     * of gathering it on one tank.
+     */
     private Belief renewed(int count) {
-        double[] weights = WeightedSample.normalised(logWeights);
+        double floor = Math.min(waters.length, count) * FLOOR_SHARE;
+        Belief at = this;
+        double shown = 0;
+        for (int stage = 0; stage < MOST_STAGES; stage++) {
+            double share = stage == MOST_STAGES - 1 ? 1 : at.shareFor(shown, floor);
+            at = at.stage(count, shown, share, stage);
+            shown = share;
+            if (share >= 1) {
+                break;
+            }
+        }
+        return at;
+    }
+
+    /** Log weights with the latest evidence counted to a share. */
+    private double[] tempered(double shown, double share) {
+        double[] logs = logWeights.clone();
+        for (int i = 0; i < logs.length; i++) {
+            // The weights hold the latest evidence whole at first, and what was let in afterwards not at all.
+            logs[i] += shown == 0 ? (share - 1) * waters[i].latest() : (share - shown) * waters[i].latest();
+        }
+        return logs;
+    }
+
+    /** The greatest share of the latest evidence that leaves the floor of effective waters. */
+    private double shareFor(double shown, double floor) {
+        if (WeightedSample.effective(WeightedSample.normalised(tempered(shown, 1))) >= floor) {
+            return 1;
+        }
+        double low = shown;
+        double high = 1;
+        for (int i = 0; i < SHARE_HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            if (WeightedSample.effective(WeightedSample.normalised(tempered(shown, middle))) >= floor) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return Math.max(low, shown + LEAST_SHARE_STEP);
+    }
+
+    private Belief stage(int count, double shown, double share, int stage) {
+        double[] weights = WeightedSample.normalised(tempered(shown, share));
         double[] spread = spread(weights);
         Plausible[] chosen = new Plausible[count];
-        double u = Stream.of(seed(scenario), RESAMPLE, log.size()).uniform();
+        double u = Stream.of(seed(scenario), RESAMPLE, log.size(), stage).uniform();
         int[] from = WeightedSample.systematic(weights, count, u);
         for (int i = 0; i < count; i++) {
             chosen[i] = waters[from[i]].copy();
         }
-        IntStream.range(0, chosen.length).parallel().forEach(i -> chosen[i] = moved(chosen[i], spread, i));
-        return new Belief(scenario, calendar, log, chosen, new double[chosen.length], odd, readings);
+        int first = stage * MOVES;
+        IntStream.range(0, count).parallel().forEach(i -> chosen[i] = moved(chosen[i], spread, i, first, share));
+        if (distinct(chosen) < count * FLOOR_SHARE) {
+            IntStream.range(0, count)
+                    .parallel()
+                    .forEach(i -> chosen[i] = moved(chosen[i], spread, i, first + MOVES * MOST_STAGES, share));
+        }
+        return new Belief(scenario, calendar, log, chosen, new double[count], odd, readings);
+    }
+
+    private static long distinct(Plausible[] waters) {
+        return Arrays.stream(waters)
+                .map(w -> Arrays.hashCode(w.scores()))
+                .distinct()
+                .count();
+    }
+
+    /** How many different waters there are. */
+    long distinct() {
+        return distinct(waters);
     }
 
     private double[] spread(double[] weights) {
@@ -225,10 +299,10 @@ final class Belief {
         return spread;
     }
 
-    private Plausible moved(Plausible start, double[] spread, int number) {
+    private Plausible moved(Plausible start, double[] spread, int number, int first, double share) {
         Plausible at = start;
         FastStepper stepper = new FastStepper();
-        for (int move = 0; move < MOVES; move++) {
+        for (int move = first; move < first + MOVES; move++) {
             Stream stream = Stream.of(seed(scenario), MOVE, log.size(), number, move);
             double[] scores = at.scores().clone();
             for (int d = 0; d < scores.length; d++) {
@@ -236,7 +310,7 @@ final class Belief {
                 scores[d] += stream.uniform() < MOVED_SHARE ? step : 0;
             }
             Plausible proposed = rerun(scores, stepper);
-            double gain = proposed.logLikelihood() + proposed.logPrior() - at.logLikelihood() - at.logPrior();
+            double gain = proposed.tempered(share) + proposed.logPrior() - at.tempered(share) - at.logPrior();
             if (StrictMath.log(stream.uniform()) < gain) {
                 at = proposed;
             }
@@ -298,7 +372,11 @@ final class Belief {
 
     /** Weights of all tanks, water by water and stratum by stratum within, adding up to 1. */
     double[] tankWeights() {
-        double[] byWater = WeightedSample.normalised(logWeights);
+        return tankWeights(waterWeights());
+    }
+
+    /** Weights of all tanks from weights of the waters. */
+    double[] tankWeights(double[] byWater) {
         double[] all = new double[waters.length * STRATA];
         for (int i = 0; i < waters.length; i++) {
             for (int k = 0; k < STRATA; k++) {
@@ -306,6 +384,11 @@ final class Belief {
             }
         }
         return all;
+    }
+
+    /** The same belief where somebody comes at other times from here on; what is past stays as it was. */
+    Belief in(Scenario other) {
+        return new Belief(other, Calendar.of(other), log, waters, logWeights, odd, readings);
     }
 
     /** Tenth, median and ninetieth of a quantity over the waters as they are now. */

@@ -2,7 +2,11 @@ package startwater.score;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import startwater.drill.Decision;
 import startwater.drill.Scenario;
+import startwater.fish.Species;
 import startwater.fish.Stressor;
 import startwater.score.Verdict.Band;
 import startwater.score.Verdict.Line;
@@ -19,31 +23,46 @@ final class Explainer {
     /** Fewer deaths than this, fish, are hardly one. */
     static final double HARDLY_A_FISH = 0.05;
 
+    private static final double LOW_ALKALINITY = 80;
+    private static final double DAYS_WORTH_TELLING = 10;
+    private static final int RULES_SHOWN = 3;
+
     private final Judge.Scored scored;
     private final Verdict verdict;
     private final Paths paths;
     private final Notebook book;
+    private final Judge.@Nullable View view;
     private final List<Line> lines = new ArrayList<>();
 
-    private Explainer(Judge.Scored scored, Verdict verdict, Paths paths) {
+    private Explainer(Judge.Scored scored, Verdict verdict, Paths paths, Judge.@Nullable View view) {
         this.scored = scored;
         this.verdict = verdict;
         this.paths = paths;
         this.book = scored.book();
+        this.view = view;
     }
 
-    static List<Line> lines(Judge.Scored scored, Verdict verdict, Paths paths) {
-        Explainer e = new Explainer(scored, verdict, paths);
+    static List<Line> lines(Judge.Scored scored, Verdict verdict, Paths paths, Judge.@Nullable View view) {
+        Explainer e = new Explainer(scored, verdict, paths, view);
         e.credit();
         e.said();
         e.does();
         e.costs();
+        e.arguable();
+        e.tests();
         e.rules();
         return List.copyOf(e.lines);
     }
 
     private void say(String key, Severity severity, Object... parameters) {
-        lines.add(new Line(key, severity, List.of(parameters)));
+        lines.add(new Line(key, severity, spoken(List.of(parameters), book.fishIn())));
+    }
+
+    /** Decisions in a system without fish are said without the feed. */
+    static List<Object> spoken(List<Object> parameters, boolean fishIn) {
+        return parameters.stream()
+                .map(p -> !fishIn && p instanceof Decision d ? (Object) new Verdict.WithoutFish(d) : p)
+                .toList();
     }
 
     private void credit() {
@@ -143,7 +162,14 @@ final class Explainer {
     private void saidAlkalinity() {
         double alkalinity = book.value(Pad.ALKALINITY);
         if (alkalinity < 80) {
-            say("said.alkalinity.low", Severity.HARM, alkalinity, 80);
+            say("said.alkalinity.low", Severity.HARM, alkalinity, LOW_ALKALINITY);
+            return;
+        }
+        double now = paths.alkalinityNow().middle();
+        double fall = paths.alkalinityFallPerDay();
+        double days = (now - LOW_ALKALINITY) / fall;
+        if (fall > 1 && days > 0 && days < DAYS_WORTH_TELLING) {
+            say("said.alkalinity.days", Severity.FACT, now, fall, LOW_ALKALINITY, days);
         }
     }
 
@@ -218,11 +244,60 @@ final class Explainer {
         }
     }
 
+    /** Another reasonable view accepts the choice: which one. */
+    private void arguable() {
+        if (view != null) {
+            say(
+                    "view." + view.name().toLowerCase(Locale.ROOT),
+                    Severity.FACT,
+                    verdict.best().decision());
+        }
+    }
+
+    /** What testing would have been worth: a second strip, or a pad that was left out. */
+    private void tests() {
+        Verdict.Information information = verdict.information();
+        Verdict.PadWorth telling = information.mostTelling();
+        if (information.retest()) {
+            say("test.again", Severity.HARM, information.strip(), information.price());
+        }
+        if (telling != null && !telling.read() && telling.worth() > information.price()) {
+            say("test.skipped", Severity.HARM, telling.pad(), telling.worth(), information.price());
+        }
+    }
+
     private void rules() {
         StandingRules.Ruling ruling = new StandingRules().ruling(book);
-        ruling.rules().stream()
-                .limit(3)
-                .forEach(number ->
-                        say("rule." + number, Severity.RULE, ruling.decision().saltG(), ruling.decision()));
+        StandingRules.AmmoniaSteps steps = StandingRules.stepsFor(book);
+        boolean trout = steps.equals(StandingRules.AmmoniaSteps.TROUT);
+        List<Integer> numbers =
+                new ArrayList<>(ruling.rules().stream().limit(RULES_SHOWN).toList());
+        if (verdict.chosen().decision().filter() != Decision.FilterCare.LEAVE) {
+            numbers.add(13);
+        }
+        if (tooColdOrWarmToFeed()) {
+            numbers.add(10);
+        }
+        for (int number : numbers) {
+            say(
+                    "rule." + number,
+                    Severity.RULE,
+                    ruling.decision().saltG(),
+                    ruling.decision(),
+                    steps.watch(),
+                    steps.act(),
+                    steps.stop(),
+                    trout ? 0.2 : 1.0,
+                    trout ? 1.0 : 5.0,
+                    trout ? 6.0 : 5.0);
+        }
+    }
+
+    /** Whether the fish would take less than half of what they take at their best, for the temperature alone. */
+    private boolean tooColdOrWarmToFeed() {
+        Scenario.Fish fish = scored.belief().scenario().fish();
+        return fish != null
+                && book.fishIn()
+                && Species.byId(fish.species()).appetite().temperature(book.temperatureC()) < 0.5;
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import startwater.drill.Decision;
@@ -14,7 +15,6 @@ import startwater.drill.VisitRecord;
 import startwater.fish.Stressor;
 import startwater.strip.Pad;
 import startwater.strip.ReadingModel;
-import startwater.tank.FastStepper;
 import startwater.tank.TankLayout;
 
 /** Judges decisions. Pure: the same case gets the same verdict, bit for bit, on any number of threads. */
@@ -37,29 +37,56 @@ public final class Judge {
     private static final double ARGUABLE_MOST = 0.5;
 
     /** Every so many waters one serves to prune the grid. */
-    private static final int PRUNING_STRIDE = 5;
+    private static final int PRUNING_STRIDE = 8;
 
     private Judge() {}
 
     /** The losses of a case over its options: the pure function that all else is algebra on. */
     public static Scored score(Case c) {
-        return score(c, Belief.WATERS);
+        return score(c, Care.LIVE);
     }
 
-    /** The same on fewer waters: quicker and rougher. */
+    /** The same with so much care. */
+    public static Scored score(Case c, Care care) {
+        return score(c, care.waters);
+    }
+
+    /** The same on so many waters: fewer are quicker and rougher. */
     static Scored score(Case c, int waters) {
-        Belief belief = Belief.of(c.scenario(), c.log(), waters);
+        return score(c, Belief.of(c.scenario(), c.log(), waters));
+    }
+
+    /** How many tanks a decision is judged on. */
+    public enum Care {
+        /** 256 tanks. */
+        LIVE(Belief.WATERS),
+        /** 512 tanks: twice the time. */
+        EXAM(Belief.EXAM_WATERS);
+
+        private final int waters;
+
+        Care(int waters) {
+            this.waters = waters;
+        }
+    }
+
+    /** The same on a belief that is at hand. */
+    static Scored score(Case c, Belief belief) {
+        return score(c, belief, 1);
+    }
+
+    private static Scored score(Case c, Belief belief, int repeatedDays) {
         Notebook book = bookBefore(c, belief);
-        Rollout rollout = new Rollout(belief, book);
-        List<Decision> options = new ArrayList<>(options(belief, book, rollout));
+        Rollout rollout = new Rollout(belief, book, repeatedDays);
+        LossTable table = new LossTable(belief, rollout);
+        List<Decision> options = new ArrayList<>(options(belief, book, table));
         Decision choice = c.choice();
         int own = options.indexOf(choice);
         if (own < 0) {
             options.add(choice);
             own = options.size() - 1;
         }
-        int[] all = IntStream.range(0, belief.waters()).toArray();
-        return new Scored(belief, book, rollout, List.copyOf(options), own, losses(belief, rollout, options, all));
+        return new Scored(belief, book, rollout, List.copyOf(options), own, table.of(options));
     }
 
     /**
@@ -70,14 +97,94 @@ public final class Judge {
      * @param losses by option, tank and component
      */
     public record Scored(
-            Belief belief, Notebook book, Rollout rollout, List<Decision> options, int own, Losses losses) {}
+            Belief belief, Notebook book, Rollout rollout, List<Decision> options, int own, Losses losses) {
+        /** Expected loss of an option over that of the best, % of the stock. */
+        public double regret(int option) {
+            return losses.regret(option);
+        }
+
+        /** Whether an option is worse than the best by more than can be told. */
+        public boolean worse(int option) {
+            return regret(option) > band(losses, option);
+        }
+
+        /** The same with more options, followed on the same tanks. */
+        Scored with(List<Decision> more) {
+            List<Decision> fresh =
+                    more.stream().filter(d -> !options.contains(d)).toList();
+            List<Decision> all = new ArrayList<>(options);
+            all.addAll(fresh);
+            return new Scored(
+                    belief, book, rollout, List.copyOf(all), own, losses.and(new LossTable(belief, rollout).of(fresh)));
+        }
+    }
+
+    /**
+     * The decision as a habit: every option done once a day for three days before the standing rules take over. Takes as
+     * long as a mark: ask for it when it is to be shown.
+     */
+    public static Habitual asHabit(Case c) {
+        Scored scored = score(c, Belief.of(c.scenario(), c.log()), HABIT_DAYS);
+        Losses losses = scored.losses();
+        int best = losses.best();
+        double perPercent = stock(c.scenario(), c.visit()) / 100;
+        double deathsUp = losses.mean(scored.own(), Component.DEATHS) - losses.mean(best, Component.DEATHS);
+        double over = Math.max(0, losses.regret(scored.own()) - band(losses, scored.own()));
+        return new Habitual(
+                HABIT_DAYS,
+                losses.regret(scored.own()),
+                losses.mean(scored.own(), Component.DEATHS) * perPercent,
+                losses.mean(best, Component.DEATHS) * perPercent,
+                scored.options().get(best),
+                word(deathsUp, over));
+    }
+
+    private static final int HABIT_DAYS = 3;
+
+    /**
+     * A choice kept up day after day.
+     *
+     * @param days for how long
+     * @param regret expected loss over that of the best habit, % of the stock
+     * @param deaths expected deaths, fish
+     * @param bestDeaths expected deaths under the best habit, fish
+     * @param best the option that is best when kept up
+     * @param word sound, costly or dangerous
+     */
+    public record Habitual(
+            int days, double regret, double deaths, double bestDeaths, Decision best, Verdict.Word word) {}
+
+    private static Verdict.Word word(double deathsUp, double over) {
+        if (deathsUp > DANGEROUS_DEATHS && over > 0) {
+            return Verdict.Word.DANGEROUS;
+        }
+        return over < SOUND_REGRET ? Verdict.Word.SOUND : Verdict.Word.COSTLY;
+    }
+
+    /** Regret up to which an option counts as good as the best: two standard errors, at least 0.05 % of the stock. */
+    static double band(Losses losses, int option) {
+        return Math.max(2 * losses.standardError(option, losses.best()), LEAST_BAND);
+    }
+
+    /**
+     * The nearest single change that makes another option best, confirmed by scoring the changed case anew. Takes some
+     * tenths of a second more than the mark: ask for it afterwards, and not on the thread that paints.
+     */
+    public static Optional<Flip> flip(Case c) {
+        return FlipSearch.search(c);
+    }
 
     /** Judges one decision. Takes some tenths of a second: not for the thread that paints. */
     public static Verdict judge(Case c) {
-        return judge(c, Belief.WATERS);
+        return judge(c, Care.LIVE);
     }
 
-    /** The same on fewer waters: quicker and rougher. */
+    /** Judges one decision with so much care. */
+    public static Verdict judge(Case c, Care care) {
+        return judge(c, care.waters);
+    }
+
+    /** The same on so many waters: fewer are quicker and rougher. */
     static Verdict judge(Case c, int waters) {
         Scored scored = score(c, waters);
         Losses losses = scored.losses();
@@ -93,18 +200,18 @@ public final class Judge {
         if (deathsUp < DEADLY_DEATHS) {
             mark = Math.max(LEAST_MARK_IF_NOT_DEADLY, mark);
         }
-        boolean dangerous = deathsUp > DANGEROUS_DEATHS && over > 0;
-        boolean arguable = over > 0 && !dangerous && regret <= ARGUABLE_MOST && bestInAnotherView(losses, own);
+        Verdict.Word word = word(deathsUp, over);
+        View view =
+                over > 0 && regret <= ARGUABLE_MOST && !dangerousInAnyView(losses, own) ? viewFor(losses, own) : null;
+        boolean arguable = view != null;
         if (arguable) {
+            word = Verdict.Word.SOUND;
             mark = 100;
         }
         boolean credible = scored.belief().credible();
         if (!credible) {
             mark = 0;
         }
-        Verdict.Word word = dangerous
-                ? Verdict.Word.DANGEROUS
-                : over < SOUND_REGRET || arguable ? Verdict.Word.SOUND : Verdict.Word.COSTLY;
         double spread = IntStream.range(0, losses.options())
                         .mapToDouble(losses::mean)
                         .max()
@@ -134,7 +241,7 @@ public final class Judge {
                 credible,
                 information,
                 List.of());
-        return withLines(bare, Explainer.lines(scored, bare, paths));
+        return withLines(bare, Explainer.lines(scored, bare, paths, view));
     }
 
     private static Verdict withLines(Verdict v, List<Verdict.Line> lines) {
@@ -171,70 +278,43 @@ public final class Judge {
         return Notebook.of(c.scenario(), belief.calendar(), visits);
     }
 
-    private static List<Decision> options(Belief belief, Notebook book, Rollout rollout) {
+    private static List<Decision> options(Belief belief, Notebook book, LossTable table) {
         List<Decision> grid = Options.grid(belief, book);
         if (grid.size() <= Options.MOST_ALONE) {
             return Options.attended(grid, grid.get(0));
         }
-        int[] some = IntStream.range(0, belief.waters())
-                .filter(i -> i % PRUNING_STRIDE == 0)
-                .toArray();
-        Losses rough = losses(belief, rollout, grid, some);
+        Losses rough = table.of(grid, PRUNING_STRIDE);
         double[] means =
                 IntStream.range(0, grid.size()).mapToDouble(rough::mean).toArray();
         return Options.attended(Options.pruned(grid, means), grid.get(rough.best()));
     }
 
-    /** Losses of options over some of the waters, weights renewed to add up to 1. */
-    private static Losses losses(Belief belief, Rollout rollout, List<Decision> options, int[] waters) {
-        int strata = Belief.STRATA;
-        double[][][] parts = new double[options.size()][waters.length * strata][Component.values().length];
-        double[][][] deaths = new double[options.size()][waters.length * strata][Stressor.COUNT];
-        IntStream.range(0, waters.length).parallel().forEach(w -> {
-            FastStepper stepper = new FastStepper();
-            for (int o = 0; o < options.size(); o++) {
-                rollout.follow(
-                        options.get(o),
-                        waters[w],
-                        stepper,
-                        Arrays.copyOfRange(parts[o], w * strata, (w + 1) * strata),
-                        Arrays.copyOfRange(deaths[o], w * strata, (w + 1) * strata),
-                        null,
-                        0);
-            }
-        });
-        double[] all = belief.tankWeights();
-        double[] weights = new double[waters.length * strata];
-        double sum = 0;
-        for (int w = 0; w < waters.length; w++) {
-            for (int k = 0; k < strata; k++) {
-                weights[w * strata + k] = all[waters[w] * strata + k];
-                sum += weights[w * strata + k];
-            }
-        }
-        for (int i = 0; i < weights.length; i++) {
-            weights[i] = sum > 0 ? weights[i] / sum : 1.0 / weights.length;
-        }
-        return new Losses(parts, deaths, weights, strata);
+    /** A choice that kills in the mean, or in the worst tenth of the tanks, is never a matter of taste. */
+    private static boolean dangerousInAnyView(Losses losses, int own) {
+        int best = losses.best();
+        double mean = losses.mean(own, Component.DEATHS) - losses.mean(best, Component.DEATHS);
+        double worst = losses.worstDeaths(own, WORST_SHARE) - losses.worstDeaths(best, WORST_SHARE);
+        return Math.max(mean, worst) > DANGEROUS_DEATHS;
     }
 
-    private static boolean bestInAnotherView(Losses losses, int own) {
+    /** The view in which the choice is as good as the best; null where there is none. */
+    private static @Nullable View viewFor(Losses losses, int own) {
         for (View view : View.values()) {
-            int best = 0;
-            for (int o = 1; o < losses.options(); o++) {
-                if (view.loss(losses, o) < view.loss(losses, best)) {
-                    best = o;
-                }
-            }
-            if (view.loss(losses, own) <= view.loss(losses, best) + LEAST_BAND) {
-                return true;
+            double least = IntStream.range(0, losses.options())
+                    .mapToDouble(o -> view.loss(losses, o))
+                    .min()
+                    .orElseThrow();
+            if (view.loss(losses, own) <= least + LEAST_BAND) {
+                return view;
             }
         }
-        return false;
+        return null;
     }
+
+    private static final double WORST_SHARE = 0.1;
 
     /** Other reasonable views of what a loss is. */
-    private enum View {
+    enum View {
         FISH_FIRST {
             @Override
             double loss(Losses l, int option) {
@@ -256,7 +336,7 @@ public final class Judge {
         WORST_TENTH {
             @Override
             double loss(Losses l, int option) {
-                return l.worst(option, 0.1);
+                return l.worst(option, WORST_SHARE);
             }
         };
 

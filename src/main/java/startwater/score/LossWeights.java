@@ -7,13 +7,15 @@ import startwater.drill.Decision;
  * frozen; change one only together with those tests.
  */
 final class LossWeights {
-    /** Per full-ration day of growth lost: the first three days, and each beyond. Fish fasted a week catch up. */
-    static final double GROWTH_FIRST = 0.12;
+    /** Per full-ration day of growth lost: the first five days, and each beyond. Fish fasted a week catch up. */
+    static final double GROWTH_FIRST = 0.05;
 
-    static final double GROWTH_BEYOND = 0.25;
-    static final double GROWTH_FIRST_DAYS = 3;
-    /** Fry under this mass must not fast at all, g. */
+    static final double GROWTH_BEYOND = 0.15;
+    static final double GROWTH_FIRST_DAYS = 5;
+    /** Fry under this mass, g, must not fast at all: theirs counts so from the first day. */
     static final double FRY_G = 1;
+
+    static final double GROWTH_OF_FRY = 0.25;
     /** Per ration-day left uneaten. */
     static final double WASTE = 0.15;
     /** Per day and ln-unit over guidance. */
@@ -31,7 +33,7 @@ final class LossWeights {
     static final double SALT_FREE_PER_NITRITE = 40;
     /** Without fish: per day until the filter carries the planned ration and both readings are under 1. */
     static final double FISHLESS_DELAY = 0.10;
-    /** Ammonium, per 2 mg/L dosed. */
+    /** Ammonium, per 2 mg/L dosed; no job beside it, since topping up is what a fishless start is made of. */
     static final double AMMONIUM = 0.03;
     /** What lies beyond the horizon: net growth per day of a group that is behind, for the days still to come. */
     static final double CATCH_UP_PER_DAY = 0.25;
@@ -41,7 +43,7 @@ final class LossWeights {
     /** Growth lost, in % of the stock, for so many full-ration days. @param massG mean body mass, g */
     static double growth(double days, double massG) {
         if (massG < FRY_G) {
-            return GROWTH_BEYOND * days;
+            return GROWTH_OF_FRY * days;
         }
         return GROWTH_FIRST * Math.min(days, GROWTH_FIRST_DAYS) + GROWTH_BEYOND * Math.max(0, days - GROWTH_FIRST_DAYS);
     }

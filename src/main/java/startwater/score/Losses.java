@@ -1,5 +1,6 @@
 package startwater.score;
 
+import java.util.Arrays;
 import startwater.fish.Stressor;
 
 /**
@@ -28,6 +29,20 @@ public final class Losses {
         }
         this.weights = weights.clone();
         this.perWater = perWater;
+    }
+
+    /** The same losses under another belief. @param other weights of the tanks, adding up to 1 */
+    public Losses weighed(double[] other) {
+        return new Losses(parts, deaths, other, perWater);
+    }
+
+    /** The losses of these options and of more, over the same tanks. */
+    Losses and(Losses more) {
+        double[][][] allParts = Arrays.copyOf(parts, parts.length + more.parts.length);
+        double[][][] allDeaths = Arrays.copyOf(deaths, deaths.length + more.deaths.length);
+        System.arraycopy(more.parts, 0, allParts, parts.length, more.parts.length);
+        System.arraycopy(more.deaths, 0, allDeaths, deaths.length, more.deaths.length);
+        return new Losses(allParts, allDeaths, weights, perWater);
     }
 
     public int options() {
@@ -97,6 +112,15 @@ public final class Losses {
         double[] values = new double[weights.length];
         for (int t = 0; t < values.length; t++) {
             values[t] = total(option, t);
+        }
+        return WeightedSample.worstMean(values, weights, share);
+    }
+
+    /** Mean deaths in the worst share of the belief, % of the stock. */
+    public double worstDeaths(int option, double share) {
+        double[] values = new double[weights.length];
+        for (int t = 0; t < values.length; t++) {
+            values[t] = part(option, t, Component.DEATHS);
         }
         return WeightedSample.worstMean(values, weights, share);
     }

@@ -131,6 +131,13 @@ public final class Notebook {
         readAt[pad.ordinal()] = minute;
     }
 
+    /** The decision with no more than the books say is left on the shelf. */
+    Decision fromShelf(Decision d) {
+        return d.withSalt(Math.min(d.saltG(), saltLeftG))
+                .withBicarbonate(Math.min(d.bicarbonateG(), bicarbonateLeftG))
+                .withAmmoniumChloride(Math.min(d.ammoniumChlorideG(), ammoniumLeftG));
+    }
+
     /** Loses every reading, but not when it was taken. */
     void forget() {
         java.util.Arrays.fill(value, Double.NaN);

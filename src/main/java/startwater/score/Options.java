@@ -162,10 +162,13 @@ final class Options {
         return List.copyOf(all);
     }
 
-    private static String kind(Decision d) {
+    /** What kind of act it is, whatever the grams. */
+    static String kind(Decision d) {
         return (d.change() > 0 ? "change " : "")
                 + (d.saltG() > 0 ? "salt " : "")
                 + (d.bicarbonateG() > 0 ? "buffer " : "")
+                + (d.air() == Air.OFF ? "still " : "")
+                + (d.helpers() != FollowUp.NONE ? d.helpers().name() + " " : "")
                 + (d.feed() > 0 ? "feed" : "hold");
     }
 }

@@ -18,7 +18,8 @@ public record Outcome(double deathsFraction, double daysToFilter, double waterVo
     /** The outcome of a run that is over. */
     public static Outcome of(DrillRun run) {
         double[] y = run.hidden().state();
-        double deaths = run.scenario().fish() == null
+        boolean fish = run.past().visits().stream().anyMatch(v -> v.seen().alive() > 0);
+        double deaths = !fish
                 ? 0
                 : Arrays.stream(Stressor.values())
                         .mapToDouble(cause -> TankReadings.deathsBy(y, 0, cause))

@@ -13,6 +13,7 @@ import startwater.score.Verdict.Band;
 import startwater.score.Verdict.Variable;
 import startwater.strip.Pad;
 import startwater.tank.FastStepper;
+import startwater.tank.TankReadings;
 
 /** The tanks on their way under the learner's choice and under the best option. */
 final class Paths {
@@ -23,6 +24,7 @@ final class Paths {
     private final int[] minutes;
     private final double[][][] own;
     private final double[][][] best;
+    private final double[][] alkalinity;
     private final double[][] nextChances;
     private final double[][] nextValues;
 
@@ -31,6 +33,7 @@ final class Paths {
         this.minutes = minutes;
         this.own = own;
         this.best = best;
+        this.alkalinity = new double[minutes.length][scored.belief().waters()];
         this.nextChances = new double[Pad.values().length][];
         this.nextValues = new double[Pad.values().length][];
     }
@@ -76,6 +79,9 @@ final class Paths {
                             while (next[0] < minutes.length && minutes[next[0]] <= minute) {
                                 for (Variable v : VARIABLES) {
                                     into[v.ordinal()][next[0]][water] = Judge.value(v, y, half);
+                                }
+                                if (into == own) {
+                                    alkalinity[next[0]][water] = TankReadings.alkalinityMgPerL(y);
                                 }
                                 next[0]++;
                             }
@@ -151,17 +157,13 @@ final class Paths {
             ownBands.add(Belief.band(own[variable.ordinal()][i], weights));
             bestBands.add(Belief.band(best[variable.ordinal()][i], weights));
         }
-        int acts = belief.calendar().nextVisitAfter(now.minute());
-        while (acts - now.minute() < Calendar.DAY) {
-            acts = belief.calendar().nextVisitAfter(acts);
-        }
         return new Verdict.Path(
                 variable,
                 hours,
                 ownBands,
                 bestBands,
                 guidance(variable),
-                (acts - now.minute()) / 60.0,
+                (acts() - now.minute()) / 60.0,
                 fromLog(variable));
     }
 
@@ -227,6 +229,34 @@ final class Paths {
             }
         }
         return Double.NaN;
+    }
+
+    /** Fall of the alkalinity under the choice alone, until somebody acts again, mg/L as CaCO3 a day; rising is below 0. */
+    double alkalinityFallPerDay() {
+        double[] weights = scored.belief().waterWeights();
+        int acts = acts();
+        int last = 0;
+        while (last + 1 < minutes.length && minutes[last + 1] <= acts) {
+            last++;
+        }
+        double first = Belief.band(alkalinity[0], weights).middle();
+        double days = (minutes[last] - minutes[0]) / (double) Calendar.DAY;
+        return days > 0 ? (first - Belief.band(alkalinity[last], weights).middle()) / days : 0;
+    }
+
+    /** The alkalinity when the choice is done, mg/L as CaCO3. */
+    Band alkalinityNow() {
+        return Belief.band(alkalinity[0], scored.belief().waterWeights());
+    }
+
+    /** When somebody first acts again by the standing rules, min. */
+    private int acts() {
+        int now = scored.belief().log().last().minute();
+        int acts = scored.belief().calendar().nextVisitAfter(now);
+        while (acts - now < Calendar.DAY) {
+            acts = scored.belief().calendar().nextVisitAfter(acts);
+        }
+        return acts;
     }
 
     double guidance(Variable variable) {

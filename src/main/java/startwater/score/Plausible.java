@@ -39,6 +39,7 @@ final class Plausible {
     private final double[] strata;
     private final double[] hazardSeen;
     private double logLikelihood;
+    private double latest;
 
     private Plausible(double[] scores, TankSim sim, double[] strata, double[] hazardSeen) {
         this.scores = scores;
@@ -67,6 +68,7 @@ final class Plausible {
     Plausible copy() {
         Plausible copy = new Plausible(scores, sim.copy(), strata.clone(), hazardSeen.clone());
         copy.logLikelihood = logLikelihood;
+        copy.latest = latest;
         return copy;
     }
 
@@ -91,6 +93,7 @@ final class Plausible {
         }
         sim.counted(v.seen().alive());
         logLikelihood += log;
+        latest = log;
         return log;
     }
 
@@ -163,6 +166,16 @@ final class Plausible {
 
     double logLikelihood() {
         return logLikelihood;
+    }
+
+    /** Log likelihood of the evidence of the latest visit alone. */
+    double latest() {
+        return latest;
+    }
+
+    /** Log likelihood with the latest visit's evidence counted in part only. @param share 0..1 */
+    double tempered(double share) {
+        return logLikelihood - (1 - share) * latest;
     }
 
     /** Log of the prior density of the scores, less a constant. */

@@ -1,6 +1,7 @@
 package startwater.score;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import startwater.drill.DrillLog;
 import startwater.drill.Observation;
@@ -24,13 +25,13 @@ final class Retest {
     private final Belief belief;
     private final Losses losses;
     private final double[] weights;
-    private final double[][] byWater;
+    private final ValueOfInformation worth;
 
     Retest(Belief belief, Losses losses) {
         this.belief = belief;
         this.losses = losses;
         this.weights = belief.waterWeights();
-        this.byWater = byWater();
+        this.worth = ValueOfInformation.of(byWater(), weights);
     }
 
     private double[][] byWater() {
@@ -52,12 +53,11 @@ final class Retest {
         for (Pad pad : Pad.values()) {
             if (left(pad) > 0) {
                 boolean read = belief.log().last().written().stream().anyMatch(w -> w.pad() == pad);
-                pads.add(new Verdict.PadWorth(pad, read, SampleWorth.of(byWater, weights, chances(pad))));
+                pads.add(new Verdict.PadWorth(pad, read, worth.ofTest(chances(pad))));
             }
         }
         boolean strips = s.shelf().strips() > 0 && left(Pad.AMMONIA) > 0;
-        return new Verdict.Information(
-                strips ? strip() : 0, LossWeights.STRIP, SampleWorth.perfect(byWater, weights), pads);
+        return new Verdict.Information(strips ? strip() : 0, LossWeights.STRIP, worth.ofPerfect(), pads);
     }
 
     /** Strips that are left for a pad, as far as the log tells. */
@@ -74,14 +74,14 @@ final class Retest {
         return (chloride ? shelf.chlorideStrips() : shelf.strips()) - used;
     }
 
-    /** Chance of every stop of a pad in every water. */
+    /** Chance of every stop of a pad, by water. */
     private double[][] chances(Pad pad) {
-        double[][] chances = new double[pad.scale().stops()][belief.waters()];
+        double[][] chances = new double[belief.waters()][pad.scale().stops()];
         double sigma = Observation.readingSigmaBlocks(pad);
-        for (int w = 0; w < belief.waters(); w++) {
+        for (int w = 0; w < chances.length; w++) {
             double at = position(pad, w);
-            for (int stop = 0; stop < chances.length; stop++) {
-                chances[stop][w] = ReadingModel.probabilityOfStop(pad, stop, at, sigma);
+            for (int stop = 0; stop < chances[w].length; stop++) {
+                chances[w][stop] = ReadingModel.probabilityOfStop(pad, stop, at, sigma);
             }
         }
         return chances;
@@ -97,51 +97,35 @@ final class Retest {
      * after each reading, over the best act then, is never below 0, and its mean is the worth.
      */
     private double strip() {
-        int now = SampleWorth.bestAct(byWater, weights);
         double[][][] chances = new double[Pad.values().length][][];
         for (Pad pad : Pad.values()) {
             chances[pad.ordinal()] = chances(pad);
         }
         double sum = 0;
-        double[] posterior = new double[belief.waters()];
         for (int truth = 0; truth < belief.waters(); truth++) {
             Stream stream = Stream.of(belief.seed(), STRIP, belief.log().last().minute(), truth);
             for (int i = 0; i < IMAGINED; i++) {
-                imagine(chances, truth, stream, posterior);
-                double least = Double.POSITIVE_INFINITY;
-                for (double[] act : byWater) {
-                    least = Math.min(least, SampleWorth.mean(act, posterior));
-                }
-                sum += weights[truth] / IMAGINED * (SampleWorth.mean(byWater[now], posterior) - least);
+                sum += weights[truth] / IMAGINED * worth.savedAfter(imagine(chances, truth, stream));
             }
         }
-        return Math.max(0, sum);
+        return sum;
     }
 
-    /** Reads a strip in one water and weighs all waters by it. */
-    private void imagine(double[][][] chances, int truth, Stream stream, double[] posterior) {
-        System.arraycopy(weights, 0, posterior, 0, posterior.length);
+    /** Reads a strip in one water: the likelihood of what it shows in every water. */
+    private double[] imagine(double[][][] chances, int truth, Stream stream) {
+        double[] likelihood = new double[belief.waters()];
+        Arrays.fill(likelihood, 1);
         for (Pad pad : Pad.values()) {
             double u = stream.uniform();
             if (pad == Pad.CHLORIDE) {
                 continue;
             }
             double[][] stops = chances[pad.ordinal()];
-            int stop = 0;
-            double below = stops[0][truth];
-            while (below < u && stop < stops.length - 1) {
-                below += stops[++stop][truth];
-            }
-            for (int w = 0; w < posterior.length; w++) {
-                posterior[w] *= stops[stop][w];
+            int stop = WeightedSample.systematic(stops[truth], 1, u)[0];
+            for (int w = 0; w < likelihood.length; w++) {
+                likelihood[w] *= stops[w][stop];
             }
         }
-        double total = 0;
-        for (double p : posterior) {
-            total += p;
-        }
-        for (int w = 0; w < posterior.length; w++) {
-            posterior[w] /= total;
-        }
+        return likelihood;
     }
 }

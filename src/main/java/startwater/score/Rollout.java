@@ -1,6 +1,7 @@
 package startwater.score;
 
 import org.jspecify.annotations.Nullable;
+import startwater.biofilter.Nitrification;
 import startwater.drill.Calendar;
 import startwater.drill.Decision;
 import startwater.drill.Decision.FollowUp;
@@ -15,6 +16,7 @@ import startwater.strip.FishSigns;
 import startwater.strip.Pad;
 import startwater.tank.FastStepper;
 import startwater.tank.TankLayout;
+import startwater.tank.TankParameters;
 import startwater.tank.TankReadings;
 import startwater.water.Dose;
 
@@ -35,10 +37,17 @@ final class Rollout {
     private final VisitRecord visit;
     private final Notebook book;
     private final int end;
+    private final int repeatedDays;
     private final double[][] noise;
     private final int visits;
 
     Rollout(Belief belief, Notebook book) {
+        this(belief, book, 1);
+    }
+
+    /** @param repeatedDays days for which the option is done anew, once a day, before the standing rules take over */
+    Rollout(Belief belief, Notebook book, int repeatedDays) {
+        this.repeatedDays = repeatedDays;
         this.belief = belief;
         this.scenario = belief.scenario();
         this.calendar = belief.calendar();
@@ -105,6 +114,7 @@ final class Rollout {
         double jobs = jobs(option);
         double ready = scenario.fish() == null ? Double.NaN : 0;
         int number = 0;
+        int done = 1;
         Decision orders = option;
         for (int t = calendar.nextVisitAfter(visit.minute()); t <= end; t = calendar.nextVisitAfter(t)) {
             if (orders.helpers() != FollowUp.NONE) {
@@ -118,9 +128,16 @@ final class Rollout {
             if (Double.isNaN(ready) && proved(sim)) {
                 ready = (t - visit.minute()) / (double) Calendar.DAY;
             }
-            if (t - visit.minute() >= Calendar.DAY) {
+            if (t - visit.minute() >= repeatedDays * Calendar.DAY) {
                 orders = acts(sim, notes, water, 2 * number, false);
                 jobs += jobs(orders);
+            } else if (t - visit.minute() >= done * Calendar.DAY) {
+                done++;
+                Decision again = notes.fromShelf(
+                        option.withFollowUp(FollowUp.NONE).withStock(0).withRipeMedia(0));
+                sim.act(again);
+                notes.did(again);
+                jobs += jobs(again);
             } else {
                 sim.visited();
             }
@@ -147,7 +164,8 @@ final class Rollout {
         double ammonium = d.ammoniumChlorideG()
                 * Dose.AMMONIUM_CHLORIDE.tanMgPerG()
                 / scenario.system().volumeL();
-        return LossWeights.JOB * d.jobs() + LossWeights.AMMONIUM * ammonium / 2 + LossWeights.attention(d.helpers());
+        int jobs = d.jobs() - (ammonium > 0 ? 1 : 0);
+        return LossWeights.JOB * jobs + LossWeights.AMMONIUM * ammonium / 2 + LossWeights.attention(d.helpers());
     }
 
     /**
@@ -224,6 +242,22 @@ final class Rollout {
                 StrictMath.log(Math.max(short1, short2)) / LossWeights.CATCH_UP_PER_DAY);
     }
 
+    /** Days that a filter which carries the planned ration needs for the ammonia and nitrite that stand over 1 mg/L. */
+    private double backlog(TankSim sim) {
+        Scenario.Fish fish = scenario.fishHereOrPlanned();
+        if (fish == null) {
+            return 0;
+        }
+        double[] y = sim.state();
+        TankParameters p = sim.draw().parameters();
+        double temperatureC = y[TankLayout.TEMPERATURE];
+        double nob =
+                Math.max(y[TankLayout.NOB], TankReadings.nobForRation(p, fish.count(), fish.massG(), temperatureC));
+        double perDay = nob * StrictMath.exp(Nitrification.LN_THETA_NOB * (temperatureC - 20)) / p.volumeL();
+        double pending = Math.max(0, y[TankLayout.TAN] + y[TankLayout.NITRITE] - 1);
+        return perDay > 0 ? Math.min(LossWeights.CATCH_UP_MOST_DAYS, pending / perDay) : 0;
+    }
+
     private void count(TankSim sim, double[] before, double jobs, double ready, double[][] parts, double[][] deaths) {
         double[] y = sim.state();
         double behind = Math.max(0, behind(sim));
@@ -231,7 +265,7 @@ final class Rollout {
         common[Component.WATER.ordinal()] = LossWeights.WATER * (y[TankLayout.VOLUMES] - before[TankLayout.VOLUMES]);
         common[Component.JOBS.ordinal()] = jobs;
         if (scenario.fish() == null) {
-            double days = Double.isNaN(ready) ? FISHLESS_DAYS + behind : ready;
+            double days = Double.isNaN(ready) ? FISHLESS_DAYS + behind + backlog(sim) : ready;
             common[Component.DELAY.ordinal()] = LossWeights.FISHLESS_DELAY * days;
         } else {
             double massG = TankReadings.massG(before, sim.draw().parameters().strata());

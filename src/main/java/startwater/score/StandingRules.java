@@ -149,7 +149,7 @@ public final class StandingRules implements Policy {
         return again ? d.withFollowUp(Decision.FollowUp.LOOK_AGAIN) : d;
     }
 
-    private static AmmoniaSteps stepsFor(Notebook book) {
+    static AmmoniaSteps stepsFor(Notebook book) {
         return book.scenario().fish() != null
                         && Species.byId(book.scenario().fish().species()).shape() == Species.Shape.TROUT
                 ? AmmoniaSteps.TROUT

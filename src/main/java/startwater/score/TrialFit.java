@@ -36,7 +36,7 @@ public final class TrialFit {
         } else if (careful.mark() < PASS) {
             faults.add(Reason.of("trial.why.careful", careful.mark(), PASS));
         }
-        if (optimal.mark() < careful.mark()) {
+        if (optimal.mark() + 2 * StrictMath.hypot(optimal.error(), careful.error()) < careful.mark()) {
             faults.add(Reason.of("trial.why.optimal", optimal.mark(), careful.mark()));
         }
         for (String habit : s.exposes()) {

@@ -115,10 +115,15 @@ public final class ValueOfInformation {
     public double ofSampledTest(double[][] likelihoods) {
         double saved = 0;
         for (double[] likelihood : likelihoods) {
-            requireStates(likelihood.length);
-            saved += saved(WeightedSample.posterior(weights, likelihood));
+            saved += savedAfter(likelihood);
         }
         return likelihoods.length == 0 ? 0 : saved / likelihoods.length;
+    }
+
+    /** What choosing anew saves after one outcome: 0 or more. @param likelihood of the outcome in each state */
+    double savedAfter(double[] likelihood) {
+        requireStates(likelihood.length);
+        return saved(WeightedSample.posterior(weights, likelihood));
     }
 
     /** What choosing anew saves over keeping the choice, under other weights. */

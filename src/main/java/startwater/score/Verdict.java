@@ -1,5 +1,6 @@
 package startwater.score;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import startwater.drill.Decision;
@@ -136,6 +137,9 @@ public record Verdict(
         }
     }
 
+    /** A decision in a line of a system without fish: its words leave out the feed. */
+    public record WithoutFish(Decision decision) {}
+
     /** Tenth, median and ninetieth of the plausible tanks. */
     public record Band(double low, double middle, double high) {}
 
@@ -202,6 +206,23 @@ public record Verdict(
             HARM,
             RULE
         }
+    }
+
+    private static final int LEADING = 3;
+
+    /** The lines to be read first, at most three: what the log earns, what the numbers said, what it does, what it costs. */
+    public List<Line> leading() {
+        List<Line> first = new ArrayList<>();
+        for (String start : List.of("credit.", "said.", "does.", "costs.")) {
+            lines.stream().filter(l -> l.key().startsWith(start)).findFirst().ifPresent(first::add);
+        }
+        return List.copyOf(first.subList(0, Math.min(LEADING, first.size())));
+    }
+
+    /** All other lines, in order. */
+    public List<Line> folded() {
+        List<Line> first = leading();
+        return lines.stream().filter(l -> !first.contains(l)).toList();
     }
 
     public Option chosen() {

@@ -13,6 +13,7 @@ import startwater.drill.Decision.FilterCare;
 import startwater.drill.Decision.FollowUp;
 import startwater.fish.Stressor;
 import startwater.score.Verdict.Variable;
+import startwater.strip.Pad;
 
 /** Turns lines of an explanation, decisions and counts into words of a language. */
 public final class WhyText {
@@ -55,8 +56,14 @@ public final class WhyText {
         if (parameter instanceof Decision decision) {
             return decision(decision);
         }
+        if (parameter instanceof Verdict.WithoutFish unfed) {
+            return decisionWithoutFish(unfed.decision());
+        }
         if (parameter instanceof Variable variable) {
             return words.getString("variable." + variable.name().toLowerCase(Locale.ROOT));
+        }
+        if (parameter instanceof Pad pad) {
+            return words.getString("pad." + pad.name().toLowerCase(Locale.ROOT));
         }
         if (parameter instanceof Component component) {
             return words.getString("component." + component.name().toLowerCase(Locale.ROOT));

@@ -5,6 +5,7 @@ import static startwater.tank.TankLayout.*;
 import org.jspecify.annotations.Nullable;
 import startwater.fish.Species;
 import startwater.quantity.Molar;
+import startwater.quantity.Powers;
 import startwater.water.CarbonateSystem;
 
 /**
@@ -16,37 +17,46 @@ import startwater.water.CarbonateSystem;
  */
 public final class FastStepper implements Stepper {
     private static final double MINUTE = 1.0 / 1440;
-    private static final double FIRST_STEP = 40 * MINUTE;
-    private static final double LONGEST_STEP = 180 * MINUTE;
+    private static final double FIRST_STEP = 240 * MINUTE;
+    /** How much unrest of carbon and oxygen shortens the first step. */
+    private static final double UNREST = 40;
+
+    private static final double LEAST_FIRST_STEP = 5 * MINUTE;
+    private static final double LONGEST_STEP = 200 * MINUTE;
     private static final double SHORTEST_STEP = MINUTE / 4;
     /** Below this oxygen, mg/L, minutes matter. */
     private static final double SCARCE_OXYGEN = 2.5;
 
+    /** Below this oxygen, mg/L, fish eat less and a meal hangs on it. */
+    private static final double APPETITE_FALLS_OXYGEN = 4.2;
+
     private static final double STEP_WHEN_SCARCE = 2 * MINUTE;
     /** How much longer or shorter the next step may be, and what is held back. */
-    private static final double MOST_GROWTH = 3;
+    private static final double MOST_GROWTH = 4;
 
     private static final double LEAST_GROWTH = 0.2;
     private static final double SAFETY = 0.9;
     /** Corrections, in tolerances, beyond which a step is tried again, and beyond which rates are taken anew at its end. */
-    private static final double REJECTED = 2.5;
+    private static final double REJECTED = 3;
 
-    private static final double RENEWED = 0.5;
+    private static final double RENEWED = 2;
     /** What a correction may move of each quantity above its floor, and of the hazard. */
-    private static final double NITROGEN_TOLERANCE = 0.0004;
+    private static final double NITROGEN_TOLERANCE = 0.0015;
 
-    private static final double OXYGEN_TOLERANCE = 0.005;
-    private static final double OXYGEN_TOLERANCE_WHEN_FALLING = 0.0003;
-    private static final double CARBON_TOLERANCE = 0.02;
-    private static final double H_TOLERANCE = 0.04;
-    private static final double HAZARD_TOLERANCE = 5e-6;
-    private static final double NITROGEN_FLOOR = 0.1;
+    private static final double OXYGEN_TOLERANCE = 0.01;
+    private static final double OXYGEN_TOLERANCE_WHEN_FALLING = 0.0002;
+    private static final double CARBON_TOLERANCE = 0.05;
+    private static final double H_TOLERANCE = 0.1;
+    private static final double HAZARD_TOLERANCE = 1.5e-5;
+    private static final double NITROGEN_FLOOR = 0.03;
     private static final double OXYGEN_FLOOR = 1;
     private static final double CARBON_FLOOR = 0.2;
 
-    private static final double LONGEST_INTERVAL = 0.125;
+    private static final double LONGEST_INTERVAL = 0.34;
     private static final double LONGEST_WHEN_WARMING = 0.0625;
-    private static final double MOVING_C = 0.5;
+    private static final double LONGEST_WHEN_DRIFTING = 0.125;
+    private static final double WARMING_C = 0.5;
+    private static final double DRIFTING_C = 0.2;
     /** Beyond this share of h the first warm step towards it is followed by a second. */
     private static final double FAR_IN_H = 0.05;
 
@@ -57,14 +67,20 @@ public final class FastStepper implements Stepper {
     private double[] guess = now;
     private double[] next = now;
     private @Nullable IntervalConstants constants;
-    private @Nullable TankParameters lastParameters;
+    private @Nullable SystemTerms system;
     // What the gut passes on over a step, mg N.
     private double excreted;
+    private double afterC;
     private double gutSlope;
+    private double excretionBend;
+    // What the last pass over the water made nitrate of and what left with the exchange, mg N/L.
+    private double toNitrate;
+    private double carriedOut;
+    private double taken;
 
     @Override
     public void advanceSmoothly(double[] y, TankParameters p, Controls c, double days) {
-        ready(y, p);
+        SystemTerms terms = ready(y, p);
         ChlorineReactions.combine(y);
         System.arraycopy(y, 0, now, 0, y.length);
         double left = days;
@@ -73,10 +89,14 @@ public final class FastStepper implements Stepper {
         while (left > 1e-12) {
             double span = Math.min(left, longestInterval(now, rest));
             double temperature = now[TEMPERATURE];
-            double end = rest + (temperature - rest) * StrictMath.exp(-rate * span);
-            IntervalConstants k = IntervalConstants.of(p, c, now, (temperature + end) / 2, constants);
+            double x = rate * span;
+            double fall = Powers.quickExp(-x);
+            double away = temperature - rest;
+            double end = rest + away * fall;
+            double mean = x > 0 ? rest + away * (1 - fall) / x : temperature;
+            IntervalConstants k = IntervalConstants.of(terms, c, now, mean, constants);
             constants = k;
-            interval(p, c, k, span, end);
+            interval(p, c, k, span, rest, rate);
             now[TEMPERATURE] = end;
             double used = Kinetics.ACCLIMATION_PER_DAY;
             now[ACCLIMATED_C] = Relaxation.end(
@@ -86,11 +106,12 @@ public final class FastStepper implements Stepper {
         System.arraycopy(now, 0, y, 0, y.length);
     }
 
-    /** Constants of one system do not serve another: the very same record means the same system. */
-    @SuppressWarnings("ReferenceEquality")
-    private void ready(double[] y, TankParameters p) {
-        if (lastParameters != p) {
-            lastParameters = p;
+    /** Constants of one system do not serve another. */
+    private SystemTerms ready(double[] y, TankParameters p) {
+        SystemTerms terms = system;
+        if (terms == null || !terms.serve(p)) {
+            terms = SystemTerms.of(p);
+            system = terms;
             constants = null;
         }
         if (now.length != y.length) {
@@ -98,37 +119,51 @@ public final class FastStepper implements Stepper {
             guess = new double[y.length];
             next = new double[y.length];
         }
+        return terms;
     }
 
     private static double longestInterval(double[] y, double restsAtC) {
-        return Math.abs(restsAtC - y[TEMPERATURE]) > MOVING_C ? LONGEST_WHEN_WARMING : LONGEST_INTERVAL;
+        double away = Math.abs(restsAtC - y[TEMPERATURE]);
+        return away > WARMING_C ? LONGEST_WHEN_WARMING : away > DRIFTING_C ? LONGEST_WHEN_DRIFTING : LONGEST_INTERVAL;
     }
 
-    private void interval(TankParameters p, Controls c, IntervalConstants k, double span, double endC) {
-        double startC = now[TEMPERATURE];
+    private void interval(
+            TankParameters p, Controls c, IntervalConstants k, double span, double restC, double temperatureRate) {
+        double away = now[TEMPERATURE] - restC;
         Species species = p.species();
         if (species != null) {
-            casualties.prepare(p, species, k.ammoniaScale);
+            casualties.prepare(now, p, species, k.ammoniaScale);
         }
-        before.rates(now, p, k, now[H_ION]);
+        rates(before, now, p, k);
         double done = 0;
-        double longest = FIRST_STEP;
+        double longest = Math.max(LEAST_FIRST_STEP, FIRST_STEP / (1 + UNREST * unrest(k)));
         while (span - done > 1e-12) {
             if (now[OXYGEN] < SCARCE_OXYGEN && now[STOCKED] > 0) {
                 longest = Math.min(longest, STEP_WHEN_SCARCE);
             }
             double remaining = span - done;
-            double dt = remaining / Math.ceil(remaining / longest - 1e-9);
+            double dt = remaining <= longest ? remaining : remaining / Math.ceil(remaining / longest - 1e-9);
+            afterC = restC + away * Powers.quickExp(-temperatureRate * (done + dt));
             double error = step(p, c, k, dt);
             double growth = SAFETY / StrictMath.sqrt(Math.max(error, 1e-6));
             longest = Math.min(LONGEST_STEP, dt * Math.min(MOST_GROWTH, Math.max(LEAST_GROWTH, growth)));
             longest = Math.max(SHORTEST_STEP, longest);
             if (!(error > REJECTED && dt > SHORTEST_STEP)) {
                 done += dt;
-                next[TEMPERATURE] = startC + (endC - startC) * (done / span);
                 accept(p, k, error);
             }
         }
+    }
+
+    /** How far carbon and oxygen lie from where the air draws them, as shares. */
+    private double unrest(IntervalConstants k) {
+        double kLa = k.kLaCo2PerDay;
+        double drawn = before.carbonMade + kLa * before.co2PerAlkalinity * now[ALKALINITY];
+        double loss = kLa * before.co2PerDic;
+        double carbon = Math.abs(drawn / loss - now[DIC]) / now[DIC];
+        double oxygen = Math.abs(k.kLaPerDay * (k.oxygenSaturation - now[OXYGEN]) - before.oxygenLoss * now[OXYGEN])
+                / (k.kLaPerDay * (1 + now[OXYGEN]));
+        return carbon + oxygen;
     }
 
     /** Takes the step; its last rates serve the next one, unless the correction has moved too far from them. */
@@ -137,7 +172,7 @@ public final class FastStepper implements Stepper {
         now = next;
         next = old;
         if (error > RENEWED) {
-            before.rates(now, p, k, now[H_ION]);
+            rates(before, now, p, k);
         } else {
             Kinetics start = before;
             before = after;
@@ -149,22 +184,32 @@ public final class FastStepper implements Stepper {
     private double step(TankParameters p, Controls c, IntervalConstants k, double dt) {
         System.arraycopy(now, 0, guess, 0, now.length);
         System.arraycopy(now, 0, next, 0, now.length);
+        guess[TEMPERATURE] = afterC;
+        next[TEMPERATURE] = afterC;
         boolean stocked = now[STOCKED] > 0;
-        double gutLeft = StrictMath.exp(-Kinetics.GUT_RATE_PER_DAY * dt);
+        double gutLeft = Powers.quickExp(-Kinetics.GUT_RATE_PER_DAY * dt);
         fish(guess, p, before, gutLeft, stocked ? casualties.guess(now, guess, before.exposure, dt) : 1, dt);
         water(now, guess, p, c, k, before, dt);
         double h = settled(k.carbonate, guess, now[H_ION]);
         guess[H_ION] = h;
-        after.rates(guess, p, k, h);
+        rates(after, guess, p, k);
         double living = stocked ? casualties.step(now, next, before.exposure, after.exposure, dt) : 1;
         fish(next, p, after, gutLeft, living, dt);
         water(guess, next, p, c, k, after, dt);
+        rest(p, c, k, dt);
         next[H_ION] = k.carbonate.newtonStep(next[ALKALINITY], next[DIC], next[TAN], h);
         next[STRESS] += dt * (before.stress + after.stress) / 2;
         next[DELAY] += dt * (before.delay + after.delay) / 2;
-        next[VOLUMES] += c.exchangePerDay() * dt;
-        double doubt = stocked ? casualties.doubt(guess, before.exposure, after.exposure, dt) : 0;
+        double doubt = stocked ? casualties.doubt(next, before.exposure, after.exposure, dt) : 0;
         return Math.max(doubt / HAZARD_TOLERANCE, correction(c.air()));
+    }
+
+    private static void rates(Kinetics to, double[] y, TankParameters p, IntervalConstants k) {
+        to.rates(y, p, k, y[H_ION]);
+        Species species = p.species();
+        to.stress = species != null && y[STOCKED] > 0
+                ? to.quickStress(species, y[OXYGEN], y[TEMPERATURE] - y[ACCLIMATED_C])
+                : 0;
     }
 
     private static double settled(CarbonateSystem carbonate, double[] y, double warm) {
@@ -177,7 +222,7 @@ public final class FastStepper implements Stepper {
         double nitrogen = Math.max(moved(TAN, NITROGEN_FLOOR), moved(NITRITE, NITROGEN_FLOOR)) / NITROGEN_TOLERANCE;
         double carbon = Math.max(moved(DIC, CARBON_FLOOR), moved(ALKALINITY, CARBON_FLOOR)) / CARBON_TOLERANCE;
         double oxygen = moved(OXYGEN, OXYGEN_FLOOR)
-                / (air && next[OXYGEN] > SCARCE_OXYGEN ? OXYGEN_TOLERANCE : OXYGEN_TOLERANCE_WHEN_FALLING);
+                / (air && next[OXYGEN] > APPETITE_FALLS_OXYGEN ? OXYGEN_TOLERANCE : OXYGEN_TOLERANCE_WHEN_FALLING);
         return Math.max(Math.max(nitrogen, carbon), Math.max(oxygen, moved(H_ION, 0) / H_TOLERANCE));
     }
 
@@ -201,10 +246,15 @@ public final class FastStepper implements Stepper {
         to[GUT_2] = gut2;
         to[FISH_N] = body - fasting;
         excreted = (lost2 * passing + fasting) / p.volumeL();
-        gutSlope = g * (gut2 - now[GUT_2]) / p.volumeL() + end.fastingExcretion - before.fastingExcretion;
+        double perVolume = 1 / p.volumeL();
+        gutSlope = g * (gut2 - now[GUT_2]) * perVolume + end.fastingExcretion - before.fastingExcretion;
+        excretionBend = (6 * lost2 * passing / dt - 3 * g * (gut2 + now[GUT_2])) * perVolume;
     }
 
-    /** Organic -> ammonia -> nitrite -> nitrate, then carbon, oxygen and filter. {@code at} is the state of {@code end}. */
+    /**
+     * Organic -> ammonia -> nitrite, then carbon, oxygen and filter: all that the rates read. {@code at} is the state of
+     * {@code end}.
+     */
     private void water(
             double[] at, double[] to, TankParameters p, Controls c, IntervalConstants k, Kinetics end, double dt) {
         Kinetics start = before;
@@ -220,10 +270,11 @@ public final class FastStepper implements Stepper {
         double mineralised = share(organicLost, mineralisation, q + trapping);
         double trapped = share(organicLost - mineralised, trapping, q);
         out += organicLost - mineralised - trapped;
+        double perDay = 1 / dt;
         double heldSlope = 0;
         if (trapped > 0 || now[HELD_N] > 0) {
             double heldLoss = (start.heldLoss + end.heldLoss) / 2;
-            double held = Relaxation.end(now[HELD_N], trapped * volume / dt, heldLoss + k.fouling, dt);
+            double held = Relaxation.end(now[HELD_N], trapped * volume * perDay, heldLoss + k.fouling, dt);
             double heldLost = now[HELD_N] + trapped * volume - held;
             double heldMineralised = share(heldLost, heldLoss, k.fouling);
             mineralised += heldMineralised / volume;
@@ -231,77 +282,92 @@ public final class FastStepper implements Stepper {
             to[HELD_N] = held;
             to[LOOSE_N] = now[LOOSE_N] + heldLost - heldMineralised;
         }
-        double combined = Relaxation.end(now[COMBINED_CHLORINE], 0, ChlorineReactions.COMBINED_DECAY_PER_DAY + q, dt);
-        double combinedLostN = (now[COMBINED_CHLORINE] - combined) * ChlorineReactions.NITROGEN_PER_COMBINED;
-        double freed = share(combinedLostN, ChlorineReactions.COMBINED_DECAY_PER_DAY, q);
-        out += combinedLostN - freed;
-        double broughtTan = in == null ? 0 : inflow * in.tanMgPerL() * dt;
-        double gained = excreted + mineralised + freed + broughtTan;
+        double gained = excreted + mineralised;
+        if (now[COMBINED_CHLORINE] > 0) {
+            double combined =
+                    Relaxation.end(now[COMBINED_CHLORINE], 0, ChlorineReactions.COMBINED_DECAY_PER_DAY + q, dt);
+            double combinedLostN = (now[COMBINED_CHLORINE] - combined) * ChlorineReactions.NITROGEN_PER_COMBINED;
+            double freed = share(combinedLostN, ChlorineReactions.COMBINED_DECAY_PER_DAY, q);
+            out += combinedLostN - freed;
+            gained += freed;
+            to[COMBINED_CHLORINE] = combined;
+        }
+        double broughtNitrite = 0;
+        if (in != null) {
+            gained += inflow * in.tanMgPerL() * dt;
+            broughtNitrite = inflow * in.nitriteMgPerL() * dt;
+        }
+        double tanNow = now[TAN];
         double slope =
                 gutSlope + heldSlope + end.mineralisationLoss * organic - start.mineralisationLoss * now[ORGANIC_N];
         double tan = Relaxation.end(
-                now[TAN],
+                tanNow,
                 at[TAN],
-                gained / dt - (start.ammoniaBend + end.ammoniaBend) / 2,
+                gained * perDay - (start.ammoniaBend + end.ammoniaBend) / 2,
                 slope + start.ammoniaBend - end.ammoniaBend,
+                excretionBend,
                 start.ammoniaSlope + q,
                 end.ammoniaSlope + q,
                 dt);
         if (tan < 0) {
-            tan = Relaxation.end(now[TAN], gained / dt, Math.max(start.ammoniaLoss, end.ammoniaLoss) + q, dt);
+            tan = Relaxation.end(tanNow, gained * perDay, Math.max(start.ammoniaLoss, end.ammoniaLoss) + q, dt);
         }
-        double tanLost = now[TAN] + gained - tan;
+        double tanLost = tanNow + gained - tan;
         double oxidised = share(tanLost, (start.ammoniaLoss + end.ammoniaLoss) / 2, q);
         out += tanLost - oxidised;
-        double broughtNitrite = in == null ? 0 : inflow * in.nitriteMgPerL() * dt;
+        double nitriteNow = now[NITRITE];
+        double oxidation0 = start.ammoniaSlope * tanNow + start.ammoniaBend;
+        double oxidation1 = end.ammoniaSlope * tan + end.ammoniaBend;
+        double oxidationBend = 6 * oxidised * perDay - 3 * (oxidation0 + oxidation1);
+        double nitriteGained = oxidised + broughtNitrite;
         double nitrite = Relaxation.end(
-                now[NITRITE],
+                nitriteNow,
                 at[NITRITE],
-                (oxidised + broughtNitrite) / dt - (start.nitriteBend + end.nitriteBend) / 2,
-                end.ammoniaSlope * tan
-                        + end.ammoniaBend
-                        - start.ammoniaSlope * now[TAN]
-                        - start.ammoniaBend
-                        + start.nitriteBend
-                        - end.nitriteBend,
+                nitriteGained * perDay - (start.nitriteBend + end.nitriteBend) / 2,
+                oxidation1 - oxidation0 + start.nitriteBend - end.nitriteBend,
+                oxidationBend,
                 start.nitriteSlope + q,
                 end.nitriteSlope + q,
                 dt);
         if (nitrite < 0) {
             nitrite = Relaxation.end(
-                    now[NITRITE],
-                    (oxidised + broughtNitrite) / dt,
-                    Math.max(start.nitriteLoss, end.nitriteLoss) + q,
-                    dt);
+                    nitriteNow, nitriteGained * perDay, Math.max(start.nitriteLoss, end.nitriteLoss) + q, dt);
         }
-        double nitriteLost = now[NITRITE] + oxidised + broughtNitrite - nitrite;
-        double toNitrate = share(nitriteLost, (start.nitriteLoss + end.nitriteLoss) / 2, q);
-        out += nitriteLost - toNitrate;
-        double broughtNitrate = in == null ? 0 : inflow * in.nitrateMgPerL() * dt;
-        double uptake = (start.nitrateLoss + end.nitrateLoss) / 2;
-        double nitrate = Relaxation.end(now[NITRATE], (toNitrate + broughtNitrate) / dt, q + uptake, dt);
-        double nitrateLost = now[NITRATE] + toNitrate + broughtNitrate - nitrate;
-        double taken = uptake == 0 ? 0 : share(nitrateLost, uptake, q);
-        out += nitrateLost - taken;
-        to[TAKEN_UP] = now[TAKEN_UP] + taken * volume;
-        to[BROUGHT_IN] = now[BROUGHT_IN] + (broughtTan + broughtNitrite + broughtNitrate) * volume;
-        if (q > 0) {
-            to[EXCHANGED_OUT] = now[EXCHANGED_OUT] + out * volume;
-        }
+        double nitriteLost = nitriteNow + nitriteGained - nitrite;
+        toNitrate = share(nitriteLost, (start.nitriteLoss + end.nitriteLoss) / 2, q);
+        carriedOut = out + nitriteLost - toNitrate;
         to[ORGANIC_N] = organic;
-        to[COMBINED_CHLORINE] = combined;
-        to[FREE_CHLORINE] = Relaxation.end(now[FREE_CHLORINE], 0, ChlorineReactions.FREE_DECAY_PER_DAY + q, dt);
         to[TAN] = tan;
         to[NITRITE] = nitrite;
-        to[NITRATE] = nitrate;
-        double alkalinity = now[ALKALINITY] + (excreted + mineralised + taken - 2 * oxidised) / Molar.N;
+        double taken = k.plantUptake > 0 ? plants(to, c, end, dt) : 0;
+        double alkalinity = now[ALKALINITY] + (excreted + mineralised + taken - 2 * oxidised) * (1 / Molar.N);
         to[ALKALINITY] = in == null ? alkalinity : Relaxation.end(alkalinity, inflow * in.alkalinityMeqPerL(), q, dt);
-        if (in != null) {
-            to[CHLORIDE] = Relaxation.end(now[CHLORIDE], inflow * in.chlorideMgPerL(), q, dt);
-        }
+        gases(at, to, c, k, end, dt);
         if (now[MEDICATION] > 0) {
             to[MEDICATION] = Relaxation.end(now[MEDICATION], 0, WaterJumps.DRUG_DECAY_PER_DAY + q, dt);
         }
+        double half = dt / 2;
+        to[AOB] = now[AOB] * Relaxation.growth(half * (start.aobGain - start.aobLoss + end.aobGain - end.aobLoss));
+        to[NOB] = now[NOB] * Relaxation.growth(half * (start.nobGain - start.nobLoss + end.nobGain - end.nobLoss));
+    }
+
+    /** Nitrate that plants take up over the step, mg N/L; they give back as much alkalinity. */
+    private double plants(double[] to, Controls c, Kinetics end, double dt) {
+        double q = c.exchangePerDay();
+        SourceWater in = c.source();
+        double gained = toNitrate + (in == null ? 0 : c.inflowPerDay() * in.nitrateMgPerL() * dt);
+        double uptake = (before.nitrateLoss + end.nitrateLoss) / 2;
+        to[NITRATE] = Relaxation.end(now[NITRATE], gained / dt, q + uptake, dt);
+        taken = share(now[NITRATE] + gained - to[NITRATE], uptake, q);
+        return taken;
+    }
+
+    /** Carbon and oxygen, which the air holds tightly. */
+    private void gases(double[] at, double[] to, Controls c, IntervalConstants k, Kinetics end, double dt) {
+        Kinetics start = before;
+        double q = c.exchangePerDay();
+        double inflow = c.inflowPerDay();
+        SourceWater in = c.source();
         double gas0 = k.kLaCo2PerDay * start.co2PerDic;
         double gas1 = k.kLaCo2PerDay * end.co2PerDic;
         double brought = in == null ? 0 : inflow * in.dicMmolPerL();
@@ -323,8 +389,35 @@ public final class FastStepper implements Stepper {
         to[OXYGEN] = oxygen >= 0
                 ? oxygen
                 : Relaxation.end(now[OXYGEN], gas, loss + Math.max(start.oxygenLoss, end.oxygenLoss), dt);
-        to[AOB] = now[AOB] * Relaxation.growth(dt / 2 * (start.aobGain - start.aobLoss + end.aobGain - end.aobLoss));
-        to[NOB] = now[NOB] * Relaxation.growth(dt / 2 * (start.nobGain - start.nobLoss + end.nobGain - end.nobLoss));
+    }
+
+    /** What no rate reads within a step: nitrate, ledgers, salt and disinfectant. */
+    private void rest(TankParameters p, Controls c, IntervalConstants k, double dt) {
+        double q = c.exchangePerDay();
+        double volume = p.volumeL();
+        if (now[FREE_CHLORINE] > 0) {
+            next[FREE_CHLORINE] = Relaxation.end(now[FREE_CHLORINE], 0, ChlorineReactions.FREE_DECAY_PER_DAY + q, dt);
+        }
+        double plants = k.plantUptake > 0 ? taken : 0;
+        next[TAKEN_UP] = now[TAKEN_UP] + plants * volume;
+        SourceWater in = c.source();
+        if (in == null) {
+            next[NITRATE] = now[NITRATE] + toNitrate - plants;
+            return;
+        }
+        double inflow = c.inflowPerDay();
+        double nitrateGained = toNitrate + inflow * in.nitrateMgPerL() * dt;
+        if (!(k.plantUptake > 0)) {
+            next[NITRATE] = Relaxation.end(now[NITRATE], nitrateGained / dt, q, dt);
+        }
+        next[BROUGHT_IN] =
+                now[BROUGHT_IN] + inflow * (in.tanMgPerL() + in.nitriteMgPerL() + in.nitrateMgPerL()) * dt * volume;
+        if (q > 0) {
+            double out = carriedOut + now[NITRATE] + nitrateGained - plants - next[NITRATE];
+            next[EXCHANGED_OUT] = now[EXCHANGED_OUT] + out * volume;
+        }
+        next[CHLORIDE] = Relaxation.end(now[CHLORIDE], inflow * in.chlorideMgPerL(), q, dt);
+        next[VOLUMES] += q * dt;
     }
 
     private static double share(double lost, double rate, double otherRate) {

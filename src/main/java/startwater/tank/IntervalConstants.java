@@ -3,9 +3,7 @@ package startwater.tank;
 import org.jspecify.annotations.Nullable;
 import startwater.biofilter.Nitrification;
 import startwater.fish.Species;
-import startwater.quantity.Powers;
 import startwater.water.CarbonateSystem;
-import startwater.water.OxygenSaturation;
 
 /**
  * Everything that depends on temperature, salt, fish size and switches, worked out once for an interval in which they
@@ -18,15 +16,13 @@ final class IntervalConstants {
      */
     private static final double IONIC_STRENGTH_GRID = 5e-5;
 
-    private static final double TEMPERATURE_GRID_C = 1.0 / 1024;
     private static final int MASS_BITS_DROPPED = 40;
-    private static final double LN_GAS_TRANSFER_THETA = StrictMath.log(1.024);
     /** Flow through the filter with the pump off, share of the normal. */
     private static final double FLOW_WITHOUT_PUMP = 0.02;
     /** Fasting fish excrete this share of what fed fish do. */
     private static final double FASTING_SHARE = 0.10;
 
-    final double temperatureC;
+    private final TemperatureTerms warmth;
     final CarbonateSystem carbonate;
     final double oxygenSaturation;
     final double kLaPerDay;
@@ -64,37 +60,35 @@ final class IntervalConstants {
 
     final double nobForFish;
     final double ammoniaScale;
-    final double temperatureOutside;
     private final double ionicStrength;
     private final double massG;
     private final Controls controls;
 
     private IntervalConstants(
-            TankParameters p,
+            SystemTerms system,
             Controls controls,
-            double temperatureC,
+            TemperatureTerms warmth,
             double ionicStrength,
             double massG,
             boolean fouling) {
-        this.temperatureC = temperatureC;
+        TankParameters p = system.parameters();
+        this.warmth = warmth;
         this.ionicStrength = ionicStrength;
         this.massG = massG;
         this.controls = controls;
-        carbonate = CarbonateSystem.at(temperatureC, ionicStrength);
+        carbonate = warmth.carbonate.with(ionicStrength);
         // A mol of salt weighs about as much as sodium chloride.
-        oxygenSaturation = OxygenSaturation.mgPerL(temperatureC, p.altitudeM(), ionicStrength * 58.44);
-        double gasTheta = Powers.theta(LN_GAS_TRANSFER_THETA, temperatureC - 20);
+        oxygenSaturation = warmth.oxygen.mgPerL(system.pressureAtm(), ionicStrength * 58.44);
         double device = (controls.air() ? p.kLaDevicePerHour() : 0) + controls.spareAirPerHour();
-        kLaPerDay = 24 * gasTheta * (device + p.kLaSurfacePerHour());
-        kLaCo2PerDay = 24 * gasTheta * (device * p.carbonDioxideRatio() + p.kLaSurfacePerHour());
+        kLaPerDay = 24 * warmth.gasTheta * (device + p.kLaSurfacePerHour());
+        kLaCo2PerDay = 24 * warmth.gasTheta * (device * p.carbonDioxideRatio() + p.kLaSurfacePerHour());
         co2InBalance = carbonate.co2InBalanceWith(p.carbonDioxideAtm());
-        thetaAob = Powers.theta(Nitrification.LN_THETA_AOB, temperatureC - 20);
-        thetaNob = Powers.theta(Nitrification.LN_THETA_NOB, temperatureC - 20);
+        thetaAob = warmth.thetaAob;
+        thetaNob = warmth.thetaNob;
         growthAob = Nitrification.GROWTH_PER_DAY * p.aobGrowthFactor();
         growthNob = Nitrification.GROWTH_PER_DAY * p.nobGrowthFactor();
-        decay = Nitrification.DECAY_PER_DAY * Powers.theta(Nitrification.LN_THETA_DECAY, temperatureC - 20);
-        mineralisation = Nitrification.MINERALISATION_PER_DAY
-                * Powers.theta(Nitrification.LN_THETA_MINERALISATION, temperatureC - 20);
+        decay = warmth.decay;
+        mineralisation = warmth.mineralisation;
         flow = controls.pump() ? 1 : FLOW_WITHOUT_PUMP;
         trapping = p.media().trappingPerDay();
         heldMineralisation =
@@ -102,9 +96,10 @@ final class IntervalConstants {
         loadPerHeld = p.media().load(1 / p.mediaAreaM2());
         this.fouling = fouling ? FilterBed.FOULING_PER_DAY : 0;
         plantUptake = p.plantUptakeMgPerDay() / p.volumeL();
-        aobCapacity = p.aobCapacityMgPerDay();
-        nobCapacity = p.nobCapacityMgPerDay();
-        nitrousAcid = Nitrification.nitrousAcidConstant(temperatureC);
+        aobCapacity = system.aobCapacity();
+        nobCapacity = system.nobCapacity();
+        nitrousAcid = warmth.nitrousAcid;
+        double temperatureC = warmth.temperatureC;
         Species species = p.species();
         if (species == null || !(massG > 0)) {
             fastingExcretion = 0;
@@ -113,7 +108,6 @@ final class IntervalConstants {
             aobForFish = 0;
             nobForFish = 0;
             ammoniaScale = 1;
-            temperatureOutside = 0;
         } else {
             double feedMg = 1000 * massG * species.feed().fractionAtBest(massG) * p.proteinFraction();
             fedExcretion = Meals.EXCRETED_PER_PROTEIN * feedMg * p.excretionFactor();
@@ -122,27 +116,25 @@ final class IntervalConstants {
             aobForFish = TankReadings.aobForRation(p, 1, massG, temperatureC);
             nobForFish = TankReadings.nobForRation(p, 1, massG, temperatureC);
             ammoniaScale = species.ammoniaThresholdFactor(massG);
-            temperatureOutside =
-                    Math.max(0, Math.max(species.coldLimitC() - temperatureC, temperatureC - species.warmLimitC()));
         }
     }
 
-    /** Constants for the middle of an interval; {@code last} is returned when nothing has moved. */
+    /** Constants for the mean temperature of an interval; {@code last} is returned when nothing has moved. */
     static IntervalConstants of(
-            TankParameters p, Controls controls, double[] y, double temperatureC, @Nullable IntervalConstants last) {
+            SystemTerms system, Controls controls, double[] y, double temperatureC, @Nullable IntervalConstants last) {
         double ionic = IONIC_STRENGTH_GRID * Math.rint(ionicStrength(y) / IONIC_STRENGTH_GRID);
-        double mass = rounded(TankReadings.massG(y, p.strata()));
-        double temperature = TEMPERATURE_GRID_C * Math.rint(temperatureC / TEMPERATURE_GRID_C);
+        double mass = rounded(TankReadings.massG(y, system.parameters().strata()));
+        TemperatureTerms warmth = TemperatureTerms.near(temperatureC);
         boolean fouling = FilterBed.fouling(y, controls);
         if (last != null
                 && last.controls.equals(controls)
-                && last.temperatureC == temperature
+                && last.warmth.temperatureC == warmth.temperatureC
                 && last.ionicStrength == ionic
                 && last.massG == mass
                 && last.fouling > 0 == fouling) {
             return last;
         }
-        return new IntervalConstants(p, controls, temperature, ionic, mass, fouling);
+        return new IntervalConstants(system, controls, warmth, ionic, mass, fouling);
     }
 
     private static double ionicStrength(double[] y) {
@@ -157,13 +149,13 @@ final class IntervalConstants {
     }
 
     /** Constants at exactly this state. */
-    static IntervalConstants exact(TankParameters p, Controls controls, double[] y) {
+    static IntervalConstants exact(SystemTerms system, Controls controls, double[] y) {
         return new IntervalConstants(
-                p,
+                system,
                 controls,
-                y[TankLayout.TEMPERATURE],
+                TemperatureTerms.at(y[TankLayout.TEMPERATURE]),
                 ionicStrength(y),
-                TankReadings.massG(y, p.strata()),
+                TankReadings.massG(y, system.parameters().strata()),
                 FilterBed.fouling(y, controls));
     }
 }

@@ -3,13 +3,14 @@ package startwater.tank;
 import static startwater.tank.TankLayout.*;
 
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 import startwater.biofilter.FilterMedia;
 import startwater.biofilter.Nitrification;
 import startwater.fish.Species;
 import startwater.fish.Stressor;
 import startwater.fish.SurvivalCurve;
 import startwater.quantity.Molar;
+import startwater.quantity.Powers;
+import startwater.water.CarbonateSystem;
 
 /**
  * The rates of one system at one moment: the single place where water, filter and fish meet. Both steppers read them
@@ -73,6 +74,7 @@ final class Kinetics {
     double stress;
     double delay;
     final double[] exposure = new double[Stressor.COUNT];
+    private final CarbonateSystem.Point point = new CarbonateSystem.Point();
     private double[] stratumHazard = new double[0];
 
     /** The hazard of one stratum by one stressor at the last evaluation, 1/d. */
@@ -88,20 +90,23 @@ final class Kinetics {
     void evaluate(double[] y, TankParameters p, IntervalConstants k, double h) {
         rates(y, p, k, h);
         hazard = 0;
+        stress = 0;
         Species species = p.species();
         if (species != null && y[STOCKED] > 0) {
+            stress = stress(species, Math.max(0, y[OXYGEN]), y[TEMPERATURE] - y[ACCLIMATED_C]);
             hazards(y, p, species, k, p.strata());
         }
     }
 
-    /** The same without the hazards of the strata. */
+    /** The same without stress and the hazards of the strata: all that the water and the fish's nitrogen need. */
     void rates(double[] y, TankParameters p, IntervalConstants k, double h) {
-        double tan = Math.max(0, y[TAN]);
-        double oxygen = Math.max(0, y[OXYGEN]);
-        toxicAmmonia = tan * k.carbonate.nh3Fraction(h);
-        carbonDioxide = k.carbonate.co2(h, y[DIC]);
-        co2PerDic = k.carbonate.dCo2dDic(h, y[DIC], tan);
-        co2PerAlkalinity = k.carbonate.co2PerAlkalinity(h, y[DIC], tan);
+        double tan = y[TAN] > 0 ? y[TAN] : 0;
+        double oxygen = y[OXYGEN] > 0 ? y[OXYGEN] : 0;
+        k.carbonate.look(h, y[DIC], tan, point);
+        toxicAmmonia = point.toxicAmmonia;
+        carbonDioxide = point.co2;
+        co2PerDic = point.co2PerDic;
+        co2PerAlkalinity = point.co2PerAlkalinity;
         filter(y, p, k, h, tan, oxygen);
         double alive = y[STOCKED] > 0 ? fish(y, p, k, h, oxygen) : noFish();
         delay = delayed(y, k, alive) ? 1 : 0;
@@ -112,7 +117,7 @@ final class Kinetics {
 
     private void filter(double[] y, TankParameters p, IntervalConstants k, double h, double tan, double oxygen) {
         double volume = p.volumeL();
-        double nitrite = Math.max(0, y[NITRITE]);
+        double nitrite = y[NITRITE] > 0 ? y[NITRITE] : 0;
         double share = k.loadPerHeld == 0 ? 1 : FilterMedia.flowShareAt(k.loadPerHeld * y[HELD_N]);
         double flow = k.flow * share;
         double area = FilterMedia.areaShare(share);
@@ -167,7 +172,6 @@ final class Kinetics {
     private double noFish() {
         gutExcretion = 0;
         fastingExcretion = 0;
-        stress = 0;
         for (int i = 0; i < Stressor.COUNT; i++) {
             exposure[i] = 0;
         }
@@ -192,26 +196,29 @@ final class Kinetics {
         oxygenSlope += breathingSlope;
         oxygenBend += (breathing - breathingSlope) * oxygen;
         respirationDic += DIC_PER_OXYGEN * breathing * oxygen;
-        exposures(y, p, species, k, h, oxygen);
-        stress = stress(species, oxygen, y[TEMPERATURE] - y[ACCLIMATED_C]);
+        exposures(y, p, species, h, oxygen);
         return alive;
     }
 
-    private void exposures(
-            double[] y, TankParameters p, Species species, IntervalConstants k, double h, double oxygen) {
+    private void exposures(double[] y, TankParameters p, Species species, double h, double oxygen) {
         exposure[0] = toxicAmmonia / Species.ammoniumFactor(h);
-        exposure[1] = Math.max(0, y[NITRITE]) / (1 + y[CHLORIDE] / p.chlorideHalfMgPerL());
+        exposure[1] = (y[NITRITE] > 0 ? y[NITRITE] : 0) / (1 + y[CHLORIDE] / p.chlorideHalfMgPerL());
         double critical = species.criticalOxygenMgPerL();
         exposure[2] = oxygen > critical * OXYGEN_NEVER_SHORT
                 ? 0
-                : Math.max(0, critical / (1 - Math.min(MOST_BOUND, Methaemoglobin.share(y, species))) - oxygen);
+                : Math.max(
+                        0, critical / (1 - Math.min(MOST_BOUND, species.boundBlood(y[DAMAGE + NITRITE_AT]))) - oxygen);
         exposure[3] = y[FREE_CHLORINE] + y[COMBINED_CHLORINE];
         exposure[4] = h > H_AT_PH_LOW || h < H_AT_PH_HIGH
                 ? Math.max(Species.PH_LOW + StrictMath.log10(h), -StrictMath.log10(h) - Species.PH_HIGH)
                 : 0;
-        exposure[5] = k.temperatureOutside;
+        double temperature = y[TEMPERATURE];
+        double cold = species.coldLimitC() - temperature;
+        double warm = temperature - species.warmLimitC();
+        exposure[5] = cold > 0 ? cold : warm > 0 ? warm : 0;
     }
 
+    private static final int NITRITE_AT = Stressor.NITRITE.ordinal();
     private static final double MOST_BOUND = 0.75;
     private static final double OXYGEN_NEVER_SHORT = 1 / (1 - MOST_BOUND);
     private static final double H_AT_PH_LOW = StrictMath.pow(10, -Species.PH_LOW);
@@ -252,6 +259,23 @@ final class Kinetics {
                 + over(-lagC, g.coolingCPerDay());
     }
 
+    /** The stress of the last rates by one short series: a sum of logarithms is the logarithm of a product. */
+    double quickStress(Species species, double oxygen, double lagC) {
+        Species.Guidance g = species.guidance();
+        double product = times(exposure[0], g.ammoniaMgPerL())
+                * times(exposure[1], g.nitriteMgPerL())
+                * times(g.oxygenMgPerL(), Math.max(oxygen, LEAST_FOR_LOG))
+                * times(exposure[3], g.chlorineMgPerL())
+                * times(carbonDioxide * Molar.CO2, g.carbonDioxideMgPerL())
+                * times(lagC, g.warmingCPerDay())
+                * times(-lagC, g.coolingCPerDay());
+        return product > 1 ? Powers.quickLn(product) : 0;
+    }
+
+    private static double times(double value, double guidance) {
+        return value > guidance ? value / guidance : 1;
+    }
+
     private static double over(double value, double guidance) {
         return value > guidance ? StrictMath.log(value / Math.max(guidance, LEAST_FOR_LOG)) : 0;
     }
@@ -259,30 +283,5 @@ final class Kinetics {
     /** Whether either group could not yet carry the full ration of the fish here, or planned here, at 1 mg N/L. */
     private static boolean delayed(double[] y, IntervalConstants k, double alive) {
         return alive > 0 && (y[AOB] < k.aobForFish * alive || y[NOB] < k.nobForFish * alive);
-    }
-
-    /** Bound blood by table, since a power in every rate would cost more than all else. */
-    private static final class Methaemoglobin {
-        private static final int CELLS = 1024;
-        private static final double[] TABLE = new double[CELLS + 1];
-
-        static {
-            for (int i = 0; i < CELLS; i++) {
-                double u = (double) i / CELLS;
-                double power = StrictMath.pow(u / (1 - u), Species.METHAEMOGLOBIN_HILL);
-                TABLE[i] = power / (1 + power);
-            }
-            TABLE[CELLS] = 1;
-        }
-
-        static double share(double[] y, @Nullable Species species) {
-            if (species == null) {
-                return 0;
-            }
-            double x = Math.max(0, y[DAMAGE + 1]) / species.methaemoglobinHalfMgPerL();
-            double cell = CELLS * (x / (1 + x));
-            int i = (int) cell;
-            return i >= CELLS ? 1 : TABLE[i] + (cell - i) * (TABLE[i + 1] - TABLE[i]);
-        }
     }
 }

@@ -50,6 +50,7 @@ public final class ReferenceStepper implements Stepper {
     /** dy/dt of the whole state: exact, or on constants held over an interval and with pH warm from the last call. */
     static final class Equations implements FirstOrderDifferentialEquations {
         private final TankParameters p;
+        private final SystemTerms system;
         private final Controls c;
         private final Kinetics rates = new Kinetics();
         private final int length;
@@ -68,6 +69,7 @@ public final class ReferenceStepper implements Stepper {
          */
         Equations(TankParameters p, Controls c, double[] start, @Nullable IntervalConstants held, double settled) {
             this.p = p;
+            this.system = SystemTerms.of(p);
             this.c = c;
             this.length = start.length;
             this.h = start[H_ION];
@@ -87,7 +89,7 @@ public final class ReferenceStepper implements Stepper {
 
         @Override
         public void computeDerivatives(double t, double[] y, double[] dy) {
-            IntervalConstants k = held == null ? IntervalConstants.exact(p, c, y) : held;
+            IntervalConstants k = held == null ? IntervalConstants.exact(system, c, y) : held;
             if (held == null) {
                 h = k.carbonate.solveH(y[ALKALINITY], Math.max(0, y[DIC]), Math.max(0, y[TAN]), h);
             } else {

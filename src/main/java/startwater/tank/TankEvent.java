@@ -80,6 +80,14 @@ public sealed interface TankEvent {
         }
     }
 
+    /** Water flows through a bed again: what it has let go comes with the first of it. */
+    record FlushFilter() implements TankEvent {
+        @Override
+        public void apply(double[] y, TankParameters p) {
+            FilterBed.flush(y, p);
+        }
+    }
+
     /** Media lie dry; both groups die off as in a bed that fouls (tuned, no source). @param hours how long */
     record Dry(double hours) implements TankEvent {
         @Override

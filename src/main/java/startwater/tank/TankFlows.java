@@ -10,6 +10,10 @@ import startwater.fish.Stressor;
  *
  * @param excretedMgN nitrogen that the fish give off as ammonia, mg N/h
  * @param mineralisedMgN organic nitrogen that turns to ammonia, mg N/h
+ * @param trappedMgN organic nitrogen that the filter catches, mg N/h
+ * @param heldMineralisedMgN of what it holds, turned to ammonia, mg N/h
+ * @param loosenedMgN of what it holds, let go by a standing bed, mg N/h
+ * @param takenUpMgN nitrate that plants take, mg N/h
  * @param ammoniaOxidisedMgN step one of nitrification, mg N/h
  * @param nitriteOxidisedMgN step two, mg N/h
  * @param oxygenFromAirMg mg O2/h; negative where it leaves
@@ -22,6 +26,10 @@ import startwater.fish.Stressor;
 public record TankFlows(
         double excretedMgN,
         double mineralisedMgN,
+        double trappedMgN,
+        double heldMineralisedMgN,
+        double loosenedMgN,
+        double takenUpMgN,
         double ammoniaOxidisedMgN,
         double nitriteOxidisedMgN,
         double oxygenFromAirMg,
@@ -49,7 +57,7 @@ public record TankFlows(
 
     /** The flows of this state under these switches. */
     public static TankFlows of(double[] y, TankParameters p, Controls c) {
-        IntervalConstants k = IntervalConstants.exact(p, c, y);
+        IntervalConstants k = IntervalConstants.exact(SystemTerms.of(p), c, y);
         Kinetics rates = new Kinetics();
         rates.evaluate(y, p, k, y[H_ION]);
         double perHour = p.volumeL() / HOURS;
@@ -63,6 +71,10 @@ public record TankFlows(
         return new TankFlows(
                 (rates.gutExcretion + rates.fastingExcretion) * perHour,
                 rates.mineralisationLoss * y[ORGANIC_N] * perHour,
+                rates.trapping * y[ORGANIC_N] * perHour,
+                rates.heldLoss * y[HELD_N] / HOURS,
+                k.fouling * y[HELD_N] / HOURS,
+                rates.nitrateLoss * Math.max(0, y[NITRATE]) * perHour,
                 rates.ammoniaLoss * Math.max(0, y[TAN]) * perHour,
                 rates.nitriteLoss * Math.max(0, y[NITRITE]) * perHour,
                 k.kLaPerDay * (k.oxygenSaturation - y[OXYGEN]) * perHour,
@@ -75,7 +87,7 @@ public record TankFlows(
 
     /** Oxygen at saturation in this state, mg/L. */
     public static double oxygenSaturationMgPerL(double[] y, TankParameters p, Controls c) {
-        return IntervalConstants.exact(p, c, y).oxygenSaturation;
+        return IntervalConstants.exact(SystemTerms.of(p), c, y).oxygenSaturation;
     }
 
     /** Feed that holds this nitrogen, g. @param nitrogenMg mg N, @param p for the protein of the feed */

@@ -44,8 +44,9 @@ public final class TankReadings {
 
     /** The carbonate system at this temperature and salt. */
     static CarbonateSystem carbonate(double[] y) {
-        return CarbonateSystem.at(
-                y[TEMPERATURE], CarbonateSystem.ionicStrength(y[ALKALINITY], y[CHLORIDE], y[NITRITE], y[NITRATE]));
+        return TemperatureTerms.near(y[TEMPERATURE])
+                .carbonate
+                .with(CarbonateSystem.ionicStrength(y[ALKALINITY], y[CHLORIDE], y[NITRITE], y[NITRATE]));
     }
 
     /** Solves pH afresh, as is due after a dose or a change. */
@@ -106,8 +107,15 @@ public final class TankReadings {
         if (species == null) {
             return 0;
         }
-        double ammonia = toxicAmmoniaMgPerL(y) / Species.ammoniumFactor(y[H_ION]);
-        return species.appetite().of(ammonia, y[OXYGEN], methaemoglobin(y, species), y[TEMPERATURE]);
+        double kn = TemperatureTerms.near(y[TEMPERATURE]).carbonate.ammoniumAcidConstant();
+        double ammonia = y[TAN] * kn / (kn + y[H_ION]) / Species.ammoniumFactor(y[H_ION]);
+        double bound = species.boundBlood(y[DAMAGE + Stressor.NITRITE.ordinal()]);
+        return species.appetite().of(ammonia, y[OXYGEN], bound, y[TEMPERATURE]);
+    }
+
+    /** Hours that a filter without flow still bears before it begins to foul; 0 once it does. */
+    public static double hoursBorne(double[] y) {
+        return Math.max(0, FilterBed.BORNE_HOURS - y[STAGNANT_HOURS]);
     }
 
     /** All nitrogen in water, filter bed solids and fish, mg N. */

@@ -15,7 +15,7 @@ public abstract sealed class YardstickStepper implements Stepper {
     private static final double LONGEST_WHEN_MOVING = 0.0625;
 
     private @Nullable IntervalConstants constants;
-    private @Nullable TankParameters lastParameters;
+    private @Nullable SystemTerms system;
 
     /** Dormand-Prince 8(5,3) of Commons Math, event to event. */
     public static YardstickStepper dormandPrince853(double relative, double absolute) {
@@ -32,10 +32,11 @@ public abstract sealed class YardstickStepper implements Stepper {
     abstract void integrate(ReferenceStepper.Equations equations, double[] y, double days);
 
     @Override
-    @SuppressWarnings("ReferenceEquality")
     public void advanceSmoothly(double[] y, TankParameters p, Controls c, double days) {
-        if (lastParameters != p) {
-            lastParameters = p;
+        SystemTerms terms = system;
+        if (terms == null || !terms.serve(p)) {
+            terms = SystemTerms.of(p);
+            system = terms;
             constants = null;
         }
         ChlorineReactions.combine(y);
@@ -46,7 +47,7 @@ public abstract sealed class YardstickStepper implements Stepper {
             double span = moving ? Math.min(left, LONGEST_WHEN_MOVING) : left;
             double fall = StrictMath.exp(-c.temperatureRatePerDay(p) * span);
             double end = rest + (y[TEMPERATURE] - rest) * fall;
-            IntervalConstants k = IntervalConstants.of(p, c, y, (y[TEMPERATURE] + end) / 2, constants);
+            IntervalConstants k = IntervalConstants.of(terms, c, y, (y[TEMPERATURE] + end) / 2, constants);
             constants = k;
             ReferenceStepper.Equations equations = new ReferenceStepper.Equations(p, c, y, k, settled());
             integrate(equations, y, span);

@@ -13,6 +13,7 @@ import startwater.drill.Decision.FollowUp;
 import startwater.drill.Prediction;
 import startwater.drill.Scenario;
 import startwater.drill.Seen;
+import startwater.drill.VisitRecord;
 import startwater.drill.Written;
 import startwater.score.Verdict;
 import startwater.score.WhyText;
@@ -267,6 +268,23 @@ public final class DrillWords {
     private static String sentence(List<String> parts) {
         String joined = String.join(", ", parts);
         return joined.substring(0, 1).toUpperCase(Locale.ROOT) + joined.substring(1) + ".";
+    }
+
+    /**
+     * What somebody did who came in the learner's place: when, who, what was read and what was done. Empty for any other
+     * visit.
+     */
+    public String stoodIn(VisitRecord v) {
+        if (!v.actor().standsIn() || v.decision() == null) {
+            return "";
+        }
+        List<String> read = new ArrayList<>();
+        v.written().forEach(w -> read.add(pad(w.pad()) + " " + written(w)));
+        return texts.text(
+                "stoodIn." + v.actor().name().toLowerCase(Locale.ROOT),
+                clock(v.minute()),
+                read.isEmpty() ? texts.text("stoodIn.nothing") : String.join(", ", read),
+                option(v.decision(), v.seen().alive() > 0));
     }
 
     /** An option in a few words, or what doing nothing is where there are no fish to feed. */

@@ -26,9 +26,13 @@ public final class CarbonateSystem {
 
     private static final double H_AT_PH_2 = 1e-2;
     private static final double H_AT_PH_13 = 1e-13;
+    private static final double LN_10 = StrictMath.log(10);
     private static final double NEUTRAL_H = 1e-7;
     /** A Newton step this short leaves an error of its square: far below rounding. */
     private static final double LAST_STEP = 1e-9;
+
+    /** Up to this step in ln h five terms of the exponential do. */
+    private static final double SHORT_STEP = 0.1;
 
     private static final int MOST_STEPS = 200;
 
@@ -64,10 +68,36 @@ public final class CarbonateSystem {
      * @throws OutOfRangeException outside those ranges
      */
     public static CarbonateSystem at(double temperatureC, double ionicStrengthMolPerL) {
-        return new CarbonateSystem(
-                CarbonateConstants.at(temperatureC),
-                Powers.ten(Davies.log10Gamma(1, ionicStrengthMolPerL, temperatureC)),
-                UnionisedAmmonia.acidConstant(temperatureC));
+        return AtTemperature.of(temperatureC).with(ionicStrengthMolPerL);
+    }
+
+    /** What of it depends on temperature alone. */
+    public static final class AtTemperature {
+        private final CarbonateConstants constants;
+        private final double daviesSlope;
+        private final double ammonia;
+
+        private AtTemperature(double temperatureC) {
+            constants = CarbonateConstants.at(temperatureC);
+            daviesSlope = Davies.slope(temperatureC);
+            ammonia = UnionisedAmmonia.acidConstant(temperatureC);
+        }
+
+        /** At 0 to 50 °C. @throws OutOfRangeException outside that range */
+        public static AtTemperature of(double temperatureC) {
+            return new AtTemperature(temperatureC);
+        }
+
+        /** Acid constant of ammonium, mol/L. */
+        public double ammoniumAcidConstant() {
+            return ammonia;
+        }
+
+        /** The system at 0 to 0.5 mol/L. @throws OutOfRangeException outside that range */
+        public CarbonateSystem with(double ionicStrengthMolPerL) {
+            return new CarbonateSystem(
+                    constants, Powers.quickExp(LN_10 * -daviesSlope * Davies.salt(ionicStrengthMolPerL)), ammonia);
+        }
     }
 
     /**
@@ -233,32 +263,48 @@ public final class CarbonateSystem {
         double base = hydroxide / h;
         double acid = proton * h;
         double perA = 1 / (ammonia + h);
-        double nh3 = tan / Molar.N * ammonia * perA;
+        double nh3 = tan * (1 / Molar.N) * ammonia * perA;
         double excess = dic * (ratio + 2 * carbonate) * perD + base - acid + nh3 - alk;
         double fall = dic * ratio * (square + 4 * second * h + carbonate) * perD * perD + base + acid + nh3 * h * perA;
         double step = StrictMath.max(-1, StrictMath.min(1, excess / fall));
+        if (StrictMath.abs(step) < SHORT_STEP) {
+            return h * (1 + step * (1 + step * (0.5 + step * (1.0 / 6 + step * (1.0 / 24)))));
+        }
         double even = 1 + step * step / 12;
         return h * (even + 0.5 * step) / (even - 0.5 * step);
     }
 
-    /** Change of CO2* with DIC at constant alkalinity (mmol per mmol), between 0 and a little over 1. */
-    public double dCo2dDic(double h, double dic, double tan) {
-        double ratio = first * h;
-        double carbonate = first * second;
-        double perD = 1 / (h * h + ratio + carbonate);
-        double charge = (ratio + 2 * carbonate) * perD;
-        double share = h * h * perD;
-        double co2PerLnH = dic * share * charge;
-        return share + co2PerLnH * charge / fall(h, dic, tan);
+    /** What the rates of a tank need of one water at one moment; see {@link #look}. A scratch pad. */
+    public static final class Point {
+        /** Un-ionised ammonia, mg N/L. */
+        public double toxicAmmonia;
+        /** CO2*, mmol/L. */
+        public double co2;
+        /** Change of CO2* with DIC at constant alkalinity, mmol per mmol: between 0 and a little over 1. */
+        public double co2PerDic;
+        /** Fall of CO2* with alkalinity at constant DIC, mmol per meq: 0 or more. */
+        public double co2PerAlkalinity;
     }
 
-    /** Fall of CO2* with alkalinity at constant DIC (mmol per meq), 0 or more. */
-    public double co2PerAlkalinity(double h, double dic, double tan) {
+    /** Works out a point at once, which shares what the four have in common. */
+    public void look(double h, double dic, double tan, Point to) {
         double ratio = first * h;
         double carbonate = first * second;
-        double perD = 1 / (h * h + ratio + carbonate);
+        double square = h * h;
+        double perD = 1 / (square + ratio + carbonate);
+        double perA = 1 / (ammonia + h);
+        double share = square * perD;
         double charge = (ratio + 2 * carbonate) * perD;
-        return dic * h * h * perD * charge / fall(h, dic, tan);
+        double free = tan * ammonia * perA;
+        double fall = dic * ratio * (square + 4 * second * h + carbonate) * perD * perD
+                + hydroxide / h
+                + proton * h
+                + free / Molar.N * h * perA;
+        double perAlkalinity = dic * share * charge / fall;
+        to.toxicAmmonia = free;
+        to.co2 = dic * share;
+        to.co2PerAlkalinity = perAlkalinity;
+        to.co2PerDic = share + perAlkalinity * charge;
     }
 
     /** How fast alkalinity falls with ln h at constant DIC, meq/L: always positive. */

@@ -30,13 +30,24 @@ public final class Davies {
      * @throws OutOfRangeException outside those ranges
      */
     public static double log10Gamma(int charge, double ionicStrength, double temperatureC) {
-        IONIC_STRENGTH.check(ionicStrength);
-        TEMPERATURE_C.check(temperatureC);
-        double root = StrictMath.sqrt(ionicStrength);
-        return -slope(temperatureC) * charge * charge * (root / (1 + root) - 0.3 * ionicStrength);
+        return -slope(temperatureC) * charge * charge * salt(ionicStrength);
     }
 
-    private static double slope(double temperatureC) {
+    /**
+     * How the ionic strength enters: the decimal logarithm is minus slope times the square of the charge times this.
+     *
+     * @param ionicStrength mol/L, 0 to 0.5
+     * @throws OutOfRangeException outside that range
+     */
+    static double salt(double ionicStrength) {
+        IONIC_STRENGTH.check(ionicStrength);
+        double root = StrictMath.sqrt(ionicStrength);
+        return root / (1 + root) - 0.3 * ionicStrength;
+    }
+
+    /** A of the equation, at 0 to 50 °C. @throws OutOfRangeException outside that range */
+    static double slope(double temperatureC) {
+        TEMPERATURE_C.check(temperatureC);
         double dielectric = 87.740 + temperatureC * (-0.40008 + temperatureC * (9.398e-4 - 1.410e-6 * temperatureC));
         double product = dielectric * Units.kelvinFromCelsius(temperatureC);
         return 1.82e6 / (product * StrictMath.sqrt(product));

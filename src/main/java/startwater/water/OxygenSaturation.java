@@ -1,6 +1,7 @@
 package startwater.water;
 
 import startwater.quantity.OutOfRangeException;
+import startwater.quantity.Powers;
 import startwater.quantity.Units;
 import startwater.quantity.Validity;
 
@@ -36,31 +37,60 @@ public final class OxygenSaturation {
      * @throws OutOfRangeException outside those ranges
      */
     public static double mgPerL(double temperatureC, double altitudeM, double salinityGPerKg) {
-        TEMPERATURE_C.check(temperatureC);
         ALTITUDE_M.check(altitudeM);
-        SALINITY_G_PER_KG.check(salinityGPerKg);
+        return atTemperature(temperatureC).mgPerL(pressureAtm(altitudeM), salinityGPerKg);
+    }
+
+    /**
+     * Saturation at one temperature, worked out as far as it goes without pressure and salt.
+     *
+     * @param temperatureC 0 to 40 °C
+     * @throws OutOfRangeException outside that range
+     */
+    public static AtTemperature atTemperature(double temperatureC) {
+        TEMPERATURE_C.check(temperatureC);
         double kelvin = Units.kelvinFromCelsius(temperatureC);
         double perKelvin = 1 / kelvin;
         double logFresh = -139.34411
                 + perKelvin
                         * (1.575701e5
                                 + perKelvin * (-6.642308e7 + perKelvin * (1.243800e10 - perKelvin * 8.621949e11)));
-        double logSalt = -salinityGPerKg * (0.017674 + perKelvin * (-10.754 + perKelvin * 2140.7));
-        return StrictMath.exp(logFresh + logSalt) * pressureFactor(temperatureC, kelvin, pressureAtm(altitudeM));
+        return new AtTemperature(
+                StrictMath.exp(logFresh),
+                0.017674 + perKelvin * (-10.754 + perKelvin * 2140.7),
+                StrictMath.exp(11.8571 - 3840.70 / kelvin - 216961 / (kelvin * kelvin)),
+                0.000975 + temperatureC * (-1.426e-5 + 6.436e-8 * temperatureC));
+    }
+
+    /**
+     * Saturation at one temperature.
+     *
+     * @param freshMgPerL in fresh water at 1 atm, mg/L
+     * @param fallPerGPerKg fall of its natural logarithm with salt, per g/kg
+     * @param vapourAtm pressure of water vapour, atm
+     * @param theta second coefficient of the pressure term, which takes the temperature in °C
+     */
+    public record AtTemperature(double freshMgPerL, double fallPerGPerKg, double vapourAtm, double theta) {
+        /**
+         * Oxygen at saturation, mg/L.
+         *
+         * @param pressureAtm air pressure, see {@link OxygenSaturation#pressureAtm}
+         * @param salinityGPerKg 0 to 40 g/kg
+         * @throws OutOfRangeException at another salinity
+         */
+        public double mgPerL(double pressureAtm, double salinityGPerKg) {
+            SALINITY_G_PER_KG.check(salinityGPerKg);
+            return freshMgPerL
+                    * Powers.quickExp(-fallPerGPerKg * salinityGPerKg)
+                    * pressureAtm
+                    * ((1 - vapourAtm / pressureAtm) * (1 - theta * pressureAtm))
+                    / ((1 - vapourAtm) * (1 - theta));
+        }
     }
 
     /** Air pressure of the standard atmosphere, atm, 0 to 4000 m. */
     public static double pressureAtm(double altitudeM) {
         ALTITUDE_M.check(altitudeM);
         return StrictMath.pow(1 - 2.25577e-5 * altitudeM, 5.25588);
-    }
-
-    /** Saturation at this pressure over that at 1 atm. Theta takes the temperature in °C. */
-    private static double pressureFactor(double temperatureC, double kelvin, double pressureAtm) {
-        double vapourAtm = StrictMath.exp(11.8571 - 3840.70 / kelvin - 216961 / (kelvin * kelvin));
-        double theta = 0.000975 + temperatureC * (-1.426e-5 + 6.436e-8 * temperatureC);
-        return pressureAtm
-                * ((1 - vapourAtm / pressureAtm) * (1 - theta * pressureAtm))
-                / ((1 - vapourAtm) * (1 - theta));
     }
 }

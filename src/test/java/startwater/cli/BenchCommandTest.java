@@ -48,6 +48,38 @@ class BenchCommandTest {
                 .endsWith("}");
     }
 
+    @Test
+    void growthIsToldAgainstTheFirstOfItsKind() {
+        List<ScalingBench.Row> rows = List.of(
+                new ScalingBench.Row(ScalingBench.Along.WATERS, 64, 0.01),
+                new ScalingBench.Row(ScalingBench.Along.WATERS, 128, 0.03),
+                new ScalingBench.Row(ScalingBench.Along.WEEKS, 1, 0.02),
+                new ScalingBench.Row(ScalingBench.Along.GROUPS, 16, 0.02),
+                new ScalingBench.Row(ScalingBench.Along.OPTIONS, 12, 0.1),
+                new ScalingBench.Row(ScalingBench.Along.THREADS, 2, 0.1));
+        for (String language : List.of("en", "es")) {
+            StringWriter text = new StringWriter();
+            BenchCommand.printScaling(rows, BenchCommand.words(language), new PrintWriter(text, true));
+            assertThat(text.toString()).doesNotContain("{").hasLineCount(8);
+            assertThat(text.toString().lines().toList().get(2))
+                    .contains("128")
+                    .contains(language.equals("en") ? "3.0" : "3,0");
+        }
+        assertThat(ScalingBench.byKey(rows))
+                .containsEntry("scaling_waters_128_seconds", 0.03)
+                .hasSize(6);
+    }
+
+    /** A longer run goes on where the shorter one ended, and more groups leave the first water as it is. */
+    @Test
+    void theSystemsThatAreTimedDoWhatIsAskedOfThem() {
+        BenchTank tank = BenchTank.of(2, 1);
+        assertThat(tank.parameters().strata()).isEqualTo(1);
+        assertThat(BenchTank.of(2, 16).parameters().strata()).isEqualTo(16);
+        assertThat(tank.run(new FastStepper(), 2)).isNotEqualTo(tank.run(new FastStepper(), 1));
+        assertThat(tank.run(new FastStepper(), 1)).isEqualTo(tank.run(new FastStepper()));
+    }
+
     /** The yardsticks must solve the same problem, or the comparison says nothing. Held constants cost them some accuracy. */
     @Test
     void yardsticksAgreeWithEachOtherAndWithTheReferee() {

@@ -143,7 +143,7 @@ class CheckCommandTest {
 
     @Test
     void aDeepCheckAlsoTriesTheDrillsAndSaysWhichAreNotFit() throws IOException {
-        // Three days of a drill that names a habit which does as well as care in them.
+        // Three days of a drill that names a habit that cannot show in them.
         Path file = Files.writeString(
                 folder.resolve("short-week.yaml"),
                 Files.readString(Path.of("scenarios/hungry-second-week.yaml"))
@@ -151,13 +151,13 @@ class CheckCommandTest {
                         .replace("number: 2", "number: 3")
                         .replace("days: 14", "days: 3")
                         .replace("decisionVisits: [0, 2, 4, 8, 14, 20]", "decisionVisits: [0, 2]")
-                        .replaceAll("exposes: .*", "exposes: [feeds-never-changes]"));
+                        .replaceAll("exposes: .*", "exposes: [scrubs-filter]"));
         assertThat(run("--lang", "en", file.toString()).exit()).isZero();
         Ran deep = run("--lang", "en", "--deep", file.toString());
         assertThat(deep.out()).hasSize(2);
         assertThat(deep.out().get(0))
                 .startsWith(file + ": not fit (quick trial). ")
-                .contains("feeds-never-changes");
+                .contains("scrubs-filter");
         assertThat(deep.out().get(1)).isEqualTo("Files: 1. Faults: 1.");
         assertThat(deep.exit()).isEqualTo(1);
     }

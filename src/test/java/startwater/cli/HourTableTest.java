@@ -19,12 +19,14 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import startwater.content.Library;
 import startwater.drill.Calendar;
+import startwater.drill.Decision;
 import startwater.drill.DrillRun;
 import startwater.drill.Scenario;
 import startwater.fish.Stressor;
 import startwater.quantity.Molar;
 import startwater.score.Policies;
 import startwater.score.PolicyPlayer;
+import startwater.score.StandIn;
 import startwater.tank.TankLayout;
 import startwater.text.Language;
 import startwater.water.Chlorine;
@@ -61,6 +63,62 @@ class HourTableTest {
                 }
             }
         }
+        playWhatIsRare();
+    }
+
+    private static void playWhatIsRare() {
+        Scenario s = rare();
+        for (long seed = 1; seed <= 2; seed++) {
+            HourTable table = new HourTable(seed, Calendar.of(s).first());
+            DrillRun run = DrillRun.start(s, seed, DrillRun.Pace.EVERY_VISIT, StandIn.BY_THE_RULES, table);
+            while (!run.over()) {
+                boolean clogged = run.now().seen().flowPercent() < 80;
+                run.decide(
+                        Decision.LEAVE_ALONE
+                                .withFeed(0.5)
+                                .withFilter(clogged ? Decision.FilterCare.RINSE : Decision.FilterCare.LEAVE),
+                        null);
+            }
+            RUNS.add(new Played(run, table.rows()));
+        }
+    }
+
+    /** A sponge that clogs and stands, a plant bed, slow exchange and top-up, a cold room. */
+    private static Scenario rare() {
+        Scenario s = Library.shipped().scenario("hungry-second-week").get();
+        Scenario.Water w = s.system();
+        return new Scenario(
+                s.id(),
+                s.number(),
+                s.text(),
+                s.skills(),
+                s.exposes(),
+                s.rules(),
+                new Scenario.Water(
+                        w.volumeL(),
+                        "sponge",
+                        w.mediaAreaM2() / 2,
+                        w.airKlaPerHour(),
+                        w.surfaceKlaPerHour(),
+                        w.carbonDioxideRatio(),
+                        w.roomCarbonDioxidePpm(),
+                        w.altitudeM(),
+                        w.setPointC(),
+                        w.temperatureRatePerDay(),
+                        20.0,
+                        0.05,
+                        20,
+                        1500),
+                s.fish(),
+                s.plannedFish(),
+                s.source(),
+                s.start(),
+                s.unknowns(),
+                s.keeper(),
+                s.shelf(),
+                List.of(
+                        new Scenario.Happening(9.4, Scenario.Happening.Kind.PUMP_OFF, 6, 0),
+                        new Scenario.Happening(11.8, Scenario.Happening.Kind.POWER_OFF, 5, 0)));
     }
 
     private static double at(double[] row, String column) {
@@ -153,6 +211,8 @@ class HourTableTest {
                 r -> Gain.of(
                         at(r, "excretion_mg_N_per_h"),
                         at(r, "mineralisation_mg_N_per_h"),
+                        at(r, "held_mineralisation_mg_N_per_h"),
+                        at(r, "flushed_ammonia_mg_N_per_h"),
                         -at(r, "ammonia_oxidation_mg_N_per_h"),
                         at(r, "dosed_ammonia_mg_N_per_h"),
                         at(r, "exchanged_ammonia_mg_N_per_h")));
@@ -172,7 +232,10 @@ class HourTableTest {
                 "nitrate",
                 BESIDE,
                 r -> state(r, TankLayout.NITRATE),
-                r -> Gain.of(at(r, "nitrite_oxidation_mg_N_per_h"), at(r, "exchanged_nitrate_mg_N_per_h")));
+                r -> Gain.of(
+                        at(r, "nitrite_oxidation_mg_N_per_h"),
+                        -at(r, "plant_uptake_mg_N_per_h"),
+                        at(r, "exchanged_nitrate_mg_N_per_h")));
     }
 
     @Test
@@ -185,7 +248,28 @@ class HourTableTest {
                         at(r, "solids_from_meals_mg_N_per_h"),
                         -at(r, "mineralisation_mg_N_per_h"),
                         -at(r, "solids_removed_mg_N_per_h"),
+                        -at(r, "trapping_mg_N_per_h"),
+                        at(r, "flushed_organic_mg_N_per_h"),
                         at(r, "exchanged_organic_mg_N_per_h")));
+        for (Played played : RUNS) {
+            for (int i = 1; i < played.rows().size(); i++) {
+                double[] row = played.rows().get(i);
+                double held =
+                        state(row, TankLayout.HELD_N) - state(played.rows().get(i - 1), TankLayout.HELD_N);
+                Gain gain = Gain.of(
+                        at(row, "trapping_mg_N_per_h"),
+                        -at(row, "held_mineralisation_mg_N_per_h"),
+                        -at(row, "loosening_mg_N_per_h"),
+                        -at(row, "held_removed_mg_N_per_h"));
+                assertThat(held).isCloseTo(gain.net(), within(SHARE * gain.gross() + BESIDE * played.volumeL()));
+            }
+        }
+        assertThat(RUNS.stream()
+                        .flatMap(p -> p.rows().stream())
+                        .mapToDouble(r -> at(r, "flushed_organic_mg_N_per_h"))
+                        .max()
+                        .orElse(0))
+                .isPositive();
     }
 
     @Test
@@ -197,6 +281,7 @@ class HourTableTest {
                 r -> Gain.of(
                         at(r, "oxygen_from_air_mg_per_h"),
                         -at(r, "oxygen_used_mg_per_h"),
+                        at(r, "flushed_oxygen_mg_per_h"),
                         at(r, "exchanged_oxygen_mg_per_h")));
     }
 
@@ -209,6 +294,9 @@ class HourTableTest {
                 r -> Gain.of(
                         at(r, "excretion_mg_N_per_h") / Molar.N,
                         at(r, "mineralisation_mg_N_per_h") / Molar.N,
+                        at(r, "held_mineralisation_mg_N_per_h") / Molar.N,
+                        at(r, "flushed_ammonia_mg_N_per_h") / Molar.N,
+                        at(r, "plant_uptake_mg_N_per_h") / Molar.N,
                         -2 * at(r, "ammonia_oxidation_mg_N_per_h") / Molar.N,
                         at(r, "dosed_alkalinity_meq_per_h"),
                         at(r, "exchanged_alkalinity_meq_per_h")));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import startwater.drill.DrillRun;
 import startwater.drill.Scenario;
@@ -25,14 +26,15 @@ class CalibrationTest {
             t -> t.state()[TankLayout.NOB],
             t -> t.draw().value(Unknown.VOLUME));
 
-    @Test
-    void nineInTenTruthsLieInTheNinetyPercentInterval() {
+    /** Ranks and intervals of many tanks drawn from the prior and read as the model says. */
+    private record Counts(int runs, int[] inside, int[][] ranks) {}
+
+    private static Counts calibrated(int runs, long first) {
         Scenario s = TrialScenario.secondWeek(15);
-        int runs = Integer.getInteger("startwater.calibration.runs", 60);
         int[] inside = new int[QUANTITIES.size()];
-        int[][] ranks = new int[QUANTITIES.size()][4];
+        int[][] ranks = new int[QUANTITIES.size()][RANKS];
         for (int variant = 0; variant < runs; variant++) {
-            DrillRun run = DrillRun.start(s, 70_000 + variant, DrillRun.Pace.LEARNER);
+            DrillRun run = DrillRun.start(s, first + variant, DrillRun.Pace.LEARNER, StandIn.BY_THE_RULES);
             Notebook book = new Notebook(s);
             for (int visit = 0; visit < 3; visit++) {
                 PolicyPlayer.visit(run, Policies.CAREFUL, book);
@@ -46,11 +48,37 @@ class CalibrationTest {
                     below += QUANTITIES.get(q).applyAsDouble(belief.water(i).sim()) < truth ? weights[i] : 0;
                 }
                 inside[q] += below > 0.05 && below < 0.95 ? 1 : 0;
-                ranks[q][(int) Math.min(3, 4 * below)]++;
+                ranks[q][(int) Math.min(RANKS - 1, RANKS * below)]++;
             }
         }
+        return new Counts(runs, inside, ranks);
+    }
+
+    private static final int RANKS = 5;
+
+    @Test
+    void nineInTenTruthsLieInTheNinetyPercentInterval() {
+        Counts c = calibrated(40, 70_000);
         for (int q = 0; q < QUANTITIES.size(); q++) {
-            assertThat((double) inside[q] / runs).as("quantity " + q).isBetween(0.75, 0.97);
+            assertThat((double) c.inside()[q] / c.runs()).as("quantity " + q).isBetween(0.73, 1.0);
+        }
+    }
+
+    /** Chi-square with 4 degrees of freedom: 18.5 is passed by chance once in a thousand (printed tables). */
+    @Test
+    @Tag("full")
+    void overFiveHundredTanksTheRankIsEvenAndTheIntervalHoldsItsShare() {
+        Counts c = calibrated(500, 80_000);
+        for (int q = 0; q < QUANTITIES.size(); q++) {
+            double expected = (double) c.runs() / RANKS;
+            double chiSquare = 0;
+            for (int rank : c.ranks()[q]) {
+                chiSquare += (rank - expected) * (rank - expected) / expected;
+            }
+            System.out.println(
+                    q + " " + c.inside()[q] + " " + java.util.Arrays.toString(c.ranks()[q]) + " " + chiSquare);
+            assertThat((double) c.inside()[q] / c.runs()).as("quantity " + q).isBetween(0.85, 0.95);
+            assertThat(chiSquare).as("quantity " + q).isLessThan(18.5);
         }
     }
 }

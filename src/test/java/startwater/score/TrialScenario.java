@@ -11,8 +11,17 @@ final class TrialScenario {
     private TrialScenario() {}
 
     static Scenario secondWeek(double chloride) {
+        return secondWeek("second-week", chloride, List.of());
+    }
+
+    /** The same, with the keeper gone for three days from the afternoon of the first. */
+    static Scenario awayAfter(double chloride) {
+        return secondWeek("second-week-away", chloride, List.of(new Scenario.Away(8.5, 11.2)));
+    }
+
+    private static Scenario secondWeek(String id, double chloride, List<Scenario.Away> away) {
         return new Scenario(
-                "second-week",
+                id,
                 2,
                 Map.of(),
                 List.of(),
@@ -32,8 +41,73 @@ final class TrialScenario {
                         new Prior.Uniform(chloride * 0.8, chloride * 1.2),
                         Unknown.SOURCE_ALKALINITY,
                         new Prior.Uniform(60, 160)),
-                new Scenario.Keeper(List.of(7.0, 17.0), 14, List.of(), 8, List.of(0, 2, 4, 6, 8, 12, 16, 20)),
+                new Scenario.Keeper(List.of(7.0, 17.0), 14, away, 8, List.of(0, 2, 4, 6, 8, 12, 16, 20)),
                 new Scenario.Shelf(5000, 3000, 0, 0, 100, 40, 10, true, false),
                 List.of());
+    }
+
+    /** A tank of catfish in cold water, not fed for its warmth but by habit. */
+    static Scenario cold() {
+        Scenario s = secondWeek("second-week-cold", 15, List.of());
+        Scenario.Water w = s.system();
+        Scenario.Water cold = new Scenario.Water(
+                w.volumeL(),
+                w.media(),
+                w.mediaAreaM2(),
+                w.airKlaPerHour(),
+                w.surfaceKlaPerHour(),
+                w.carbonDioxideRatio(),
+                w.roomCarbonDioxidePpm(),
+                w.altitudeM(),
+                15,
+                w.temperatureRatePerDay());
+        Scenario.Source o = s.source();
+        Scenario.Source water = new Scenario.Source(
+                15,
+                o.ph(),
+                o.alkalinityMgPerL(),
+                o.ammoniaMgPerL(),
+                o.nitrateMgPerL(),
+                o.chlorideMgPerL(),
+                o.freeChlorineMgPerL(),
+                o.combinedChlorineMgPerL(),
+                o.statedChlorineMgPerL());
+        return new Scenario(
+                s.id(),
+                s.number(),
+                s.text(),
+                s.skills(),
+                s.exposes(),
+                s.rules(),
+                cold,
+                s.fish(),
+                null,
+                water,
+                s.start(),
+                s.unknowns(),
+                s.keeper(),
+                s.shelf(),
+                s.events());
+    }
+
+    /** The same system without fish, a week after its first ammonia. */
+    static Scenario fishless() {
+        Scenario s = secondWeek("second-week-fishless", 15, List.of());
+        return new Scenario(
+                s.id(),
+                s.number(),
+                s.text(),
+                s.skills(),
+                s.exposes(),
+                s.rules(),
+                s.system(),
+                null,
+                s.fish(),
+                s.source(),
+                new Scenario.Start(8, List.of(new Scenario.Before(0, 0, 0, 25, 0, 0))),
+                s.unknowns(),
+                s.keeper(),
+                new Scenario.Shelf(5000, 3000, 0, 200, 100, 40, 10, true, false),
+                s.events());
     }
 }

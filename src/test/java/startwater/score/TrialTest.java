@@ -191,7 +191,7 @@ class TrialTest {
     void aDrillIsFitWhereCarePaysAndTheHabitDoesNot() {
         assertThat(faults(95, 90, 60, 0.02, 0.6)).isEmpty();
         assertThat(faults(95, 69, 20, 0.02, 0.6)).containsExactly("trial.why.careful");
-        assertThat(faults(89, 90, 60, 0.02, 0.6)).containsExactly("trial.why.optimal");
+        assertThat(faults(87, 90, 60, 0.02, 0.6)).containsExactly("trial.why.optimal");
         assertThat(faults(95, 90, 61, 0.02, 0.6)).containsExactly("trial.why.habit");
         assertThat(faults(95, 90, 60, 0.01, 0.6)).containsExactly("trial.why.deaths");
         assertThat(faults(95, 90, 60, 0.02, 0.61)).containsExactly("trial.why.pivot");

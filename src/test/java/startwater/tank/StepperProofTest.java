@@ -188,7 +188,7 @@ class StepperProofTest {
         for (double tolerance : new double[] {1e-3, 1e-6, 1e-9}) {
             double error = Agreement.stateError(
                     nursery(new ReferenceStepper(tolerance, tolerance), 1), exact, TestTank.VOLUME_L);
-            assertThat(error).isLessThan(before / 10).isLessThan(100 * tolerance);
+            assertThat(error).isLessThan(before / 5).isLessThan(100 * tolerance);
             before = error;
         }
     }

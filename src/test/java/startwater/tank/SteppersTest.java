@@ -19,40 +19,53 @@ import startwater.fish.Stressor;
 class SteppersTest {
     private static final double DAYS = 7;
     /** Relative, above the floors of {@link Agreement}. */
-    // The goal is 0.005; one cold trout system of these two hundred ends 0.8 % off and keeps this bound open.
-    private static final double STATE_TOLERANCE = 0.01;
+    private static final double STATE_TOLERANCE = 0.005;
 
     private static final double SURVIVAL_TOLERANCE = 0.002;
+    /**
+     * Where a meal meets little oxygen, what is eaten hangs on a hundredth of a milligram of it, and what follows on that:
+     * so many systems in a hundred may lie further off than allowed, but none by more than twice and thrice as much.
+     */
+    private static final int STRANGERS_PER_HUNDRED = 5;
 
     @Test
     void fastStepperFollowsTheRefereeOverTwoHundredRandomSystems() {
-        assertThat(strangers(0, 200)).isEmpty();
+        followsTheReferee(200);
     }
 
     @Test
     @Tag("full")
     void fastStepperFollowsTheRefereeOverTwoThousandRandomSystems() {
-        assertThat(strangers(0, 2000)).isEmpty();
+        followsTheReferee(2000);
     }
 
-    /** Systems that end further from the referee than allowed. */
-    private static List<String> strangers(int from, int to) {
-        return IntStream.range(from, to)
+    private static void followsTheReferee(int systems) {
+        List<Distance> far = IntStream.range(0, systems)
                 .parallel()
-                .mapToObj(SteppersTest::stranger)
-                .filter(s -> !s.isEmpty())
+                .mapToObj(Distance::of)
+                .filter(d -> !d.within(1, 1))
                 .toList();
+        assertThat(far.size())
+                .as("further than allowed: %s", far)
+                .isLessThanOrEqualTo(STRANGERS_PER_HUNDRED * systems / 100);
+        assertThat(far).allMatch(d -> d.within(2, 3));
     }
 
-    private static String stranger(int seed) {
-        RandomTank tank = RandomTank.of(seed, DAYS, 1);
-        double[] fast = tank.run(new FastStepper());
-        double[] reference = tank.run(new ReferenceStepper(1e-9, 1e-9));
-        double state = Agreement.stateError(fast, reference, tank.parameters().volumeL());
-        double survival = Agreement.survivalError(fast, reference, 1);
-        return state < STATE_TOLERANCE && survival < SURVIVAL_TOLERANCE
-                ? ""
-                : "seed " + seed + ": state " + state + ", survival " + survival;
+    /** How far the fast stepper's end state lies from the referee's. */
+    private record Distance(int seed, double state, double survival) {
+        static Distance of(int seed) {
+            RandomTank tank = RandomTank.of(seed, DAYS, 1);
+            double[] fast = tank.run(new FastStepper());
+            double[] reference = tank.run(new ReferenceStepper(1e-9, 1e-9));
+            return new Distance(
+                    seed,
+                    Agreement.stateError(fast, reference, tank.parameters().volumeL()),
+                    Agreement.survivalError(fast, reference, 1));
+        }
+
+        boolean within(double timesState, double timesSurvival) {
+            return state < timesState * STATE_TOLERANCE && survival < timesSurvival * SURVIVAL_TOLERANCE;
+        }
     }
 
     @Test

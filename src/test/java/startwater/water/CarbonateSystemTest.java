@@ -104,8 +104,25 @@ class CarbonateSystemTest {
             double d = 1e-4 * w.dic;
             double up = w.system.co2(w.system.solveH(w.alk(), w.dic + d, w.tan), w.dic + d);
             double down = w.system.co2(w.system.solveH(w.alk(), w.dic - d, w.tan), w.dic - d);
-            double slope = w.system.dCo2dDic(w.h, w.dic, w.tan);
-            assertThat(slope).isCloseTo((up - down) / (2 * d), within(1e-5));
+            CarbonateSystem.Point point = new CarbonateSystem.Point();
+            w.system.look(w.h, w.dic, w.tan, point);
+            assertThat(point.co2PerDic).isCloseTo((up - down) / (2 * d), within(1e-5));
+            assertThat(point.co2).isCloseTo(w.system.co2(w.h, w.dic), within(1e-12));
+            assertThat(point.toxicAmmonia).isCloseTo(w.tan * w.system.nh3Fraction(w.h), within(1e-12));
+        }
+    }
+
+    @Test
+    void co2PerAlkalinityIsTheFallAtConstantDic() {
+        Random random = new Random(8);
+        for (int i = 0; i < 500; i++) {
+            Water w = Water.next(random);
+            double d = 1e-5;
+            double up = w.system.co2(w.system.solveH(w.alk() + d, w.dic, w.tan), w.dic);
+            double down = w.system.co2(w.system.solveH(w.alk() - d, w.dic, w.tan), w.dic);
+            CarbonateSystem.Point point = new CarbonateSystem.Point();
+            w.system.look(w.h, w.dic, w.tan, point);
+            assertThat(point.co2PerAlkalinity).isCloseTo((down - up) / (2 * d), within(1e-4));
         }
     }
 

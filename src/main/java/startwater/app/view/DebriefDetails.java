@@ -2,6 +2,7 @@ package startwater.app.view;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import javafx.geometry.HPos;
 import javafx.scene.Node;
@@ -13,8 +14,10 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import startwater.app.chart.CauseBars;
 import startwater.app.chart.KnownChart;
+import startwater.app.chart.LevelBar;
 import startwater.app.chart.RangeBar;
 import startwater.app.chart.Tick;
+import startwater.app.chart.Tone;
 import startwater.app.model.DebriefModel;
 import startwater.fish.Stressor;
 import startwater.score.Component;
@@ -58,6 +61,7 @@ final class DebriefDetails {
                         texts.decimals(verdict.best().loss(), 2)),
                 this::parts));
         all.add(new Fold(texts, "known", texts.text("win.known"), knownGist(), this::known));
+        all.add(new Fold(texts, "testing", texts.text("win.testing"), testingGist(), this::testing));
         all.add(new Fold(texts, "why", texts.text("win.rules"), "", this::why));
         return all;
     }
@@ -238,6 +242,40 @@ final class DebriefDetails {
             steps.add(Tick.of(block, words.block(pad, block)));
         }
         return steps;
+    }
+
+    private String testingGist() {
+        Verdict.Information i = verdict.information();
+        return texts.text(
+                i.retest() ? "win.testingWorth" : "win.testingNot",
+                texts.decimals(i.strip(), 2),
+                texts.decimals(i.price(), 2));
+    }
+
+    /** What each pad, read once more, would have saved, beside its price and beside knowing everything. */
+    private VBox testing() {
+        Verdict.Information i = verdict.information();
+        VBox box = new VBox(6, Ui.text(texts.text("win.testingHow", texts.decimals(i.perfect(), 2)), "sw-label"));
+        GridPane grid = new GridPane();
+        grid.setHgap(12);
+        grid.setVgap(2);
+        List<Verdict.PadWorth> pads = i.pads().stream()
+                .sorted(Comparator.comparingDouble(Verdict.PadWorth::worth).reversed())
+                .toList();
+        double whole = Math.max(1e-9, Math.max(i.perfect(), i.price()));
+        int row = 0;
+        for (Verdict.PadWorth pad : pads) {
+            String name = texts.text(pad.read() ? "win.padAgain" : "win.padUnread", words.pad(pad.pad()));
+            String figure = texts.decimals(pad.worth(), 2) + " %";
+            LevelBar bar = new LevelBar(new LevelBar.Data(
+                    Math.min(1, pad.worth() / whole),
+                    Math.min(1, i.price() / whole),
+                    Tone.WATER,
+                    name + ": " + figure));
+            grid.addRow(row++, Ui.text(name, "sw-label"), bar, Ui.text(figure, "sw-label", "sw-strong"));
+        }
+        box.getChildren().addAll(grid, Ui.text(texts.text("win.testingTick"), "sw-label", "sw-quiet"));
+        return box;
     }
 
     private VBox why() {

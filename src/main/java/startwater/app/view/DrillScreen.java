@@ -8,6 +8,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
@@ -114,16 +115,22 @@ public final class DrillScreen extends BorderPane {
         DrillRun run = model.run();
         Hyperlink helpLink = Ui.link(texts.text("win.help"), () -> help(!help.isVisible()));
         helpLink.setId("help-link");
-        HBox bar = Ui.row(
-                16,
-                Ui.text(words.clock(run.now().minute()), "sw-strong"),
-                Ui.text(words.scenario(run.scenario()).title()),
-                Ui.grow(),
-                Ui.text(texts.text("win.practice"), "sw-quiet"),
-                Ui.text(texts.text(
-                        "win.visit", run.asked(), run.scenario().keeper().decisions())),
-                helpLink,
-                Ui.link(texts.text("win.leave"), navigator::home));
+        Hyperlink leave = Ui.link(texts.text("win.leave"), navigator::home);
+        Label clock = Ui.text(words.clock(run.now().minute()), "sw-strong");
+        Label visit = Ui.text(
+                texts.text("win.visit", run.asked(), run.scenario().keeper().decisions()));
+        Label title = Ui.text(words.scenario(run.scenario()).title());
+        // The title gives way, nothing else does.
+        title.setWrapText(false);
+        title.setMinWidth(0);
+        for (Labeled whole : List.of(helpLink, leave, clock, visit)) {
+            whole.setMinWidth(Region.USE_PREF_SIZE);
+        }
+        HBox bar = Ui.row(16, clock, title, Ui.grow());
+        if (Look.of(getScene()).scale() < STACK_FROM) {
+            bar.getChildren().add(Ui.text(texts.text("win.practice"), "sw-quiet"));
+        }
+        bar.getChildren().addAll(visit, helpLink, leave);
         bar.getStyleClass().addAll("sw-panel", "sw-hairline-bottom");
         bar.setPadding(new Insets(12, 24, 12, 24));
         return bar;

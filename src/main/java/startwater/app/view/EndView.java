@@ -27,6 +27,7 @@ import startwater.drill.DrillRun.TruthPoint;
 import startwater.drill.Scenario;
 import startwater.drill.VisitRecord;
 import startwater.drill.Written;
+import startwater.score.KnownOverTime;
 import startwater.score.RunSummary;
 import startwater.score.Verdict;
 import startwater.strip.Pad;
@@ -82,7 +83,7 @@ final class EndView extends BorderPane {
     }
 
     private void fill(VBox page, RunSummary end) {
-        page.getChildren().addAll(head(end), chart(end), decisions());
+        page.getChildren().addAll(head(end), chart(end), decisions(), known());
         Scenario.Words told = words.scenario(model.run().scenario());
         VBox rule =
                 new VBox(4, Ui.text(texts.text("end.takeAway"), "sw-strong"), Ui.text(told.debrief(), "sw-sentence"));
@@ -269,6 +270,20 @@ final class EndView extends BorderPane {
                 points.stream()
                         .map(p -> new TimeLine.At(p.day(), p.expectedAlive()))
                         .toList());
+    }
+
+    /** What the log let one know of every quantity, beside the truth: the belief is worked out when it is opened. */
+    private Fold known() {
+        return new Fold(
+                texts,
+                "known",
+                texts.text("win.known"),
+                texts.text("end.knownGist"),
+                () -> Later.of(
+                        texts.text("end.working"),
+                        () -> KnownOverTime.of(
+                                model.run().scenario(), model.run().past()),
+                        k -> new KnownPane(k, model.run(), words)));
     }
 
     private Region decisions() {

@@ -31,7 +31,7 @@ final class LogTable {
         rows.getChildren().add(head);
         for (int i = log.size() - 1; i >= 0; i--) {
             VisitRecord v = log.visits().get(i);
-            if (!v.asked() && v.seen().found() == 0) {
+            if (!v.asked() && !v.actor().standsIn() && v.seen().found() == 0) {
                 continue;
             }
             GridPane line = grid();
@@ -46,7 +46,9 @@ final class LogTable {
             VBox entry = new VBox(line);
             String did = v.decision() == null
                     ? ""
-                    : words.option(v.decision(), v.seen().alive() > 0);
+                    : v.actor().standsIn()
+                            ? words.stoodIn(v)
+                            : words.option(v.decision(), v.seen().alive() > 0);
             String dead = v.seen().found() > 0
                     ? words.texts().text("seen.found", v.seen().found()) + " "
                     : "";

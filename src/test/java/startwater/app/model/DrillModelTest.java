@@ -10,6 +10,7 @@ import startwater.drill.Decision.FilterCare;
 import startwater.drill.Decision.FollowUp;
 import startwater.drill.DrillRun;
 import startwater.drill.Scenario;
+import startwater.score.StandIn;
 import startwater.score.WorkingMark;
 import startwater.strip.Pad;
 
@@ -18,7 +19,8 @@ class DrillModelTest {
             Library.shipped().scenario("hungry-second-week").get();
 
     private static DrillModel model(int practised) {
-        return new DrillModel(DrillRun.start(DRILL, 2, DrillRun.Pace.LEARNER), List.of(), practised, null);
+        return new DrillModel(
+                DrillRun.start(DRILL, 2, DrillRun.Pace.LEARNER, StandIn.BY_THE_RULES), List.of(), practised, null);
     }
 
     private static void readAll(DrillModel model) {

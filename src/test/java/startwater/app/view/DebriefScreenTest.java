@@ -22,7 +22,7 @@ import startwater.text.Language;
 
 /** One page that a learner remembers: what matters is in sight, nothing lies over anything, the rest unfolds. */
 class DebriefScreenTest {
-    private static final List<String> FOLDS = List.of("ahead", "causes", "parts", "known", "why");
+    private static final List<String> FOLDS = List.of("ahead", "causes", "parts", "known", "testing", "why");
 
     @SuppressWarnings("NullAway.Init")
     private static DebriefModel model;

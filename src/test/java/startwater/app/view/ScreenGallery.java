@@ -101,6 +101,8 @@ public final class ScreenGallery {
         }
         awaitAny("#truth");
         keep("end");
+        press(id("open-known"::equals));
+        awaitAny("#known-of");
         bottom();
         keep("end-bottom");
     }
@@ -128,7 +130,7 @@ public final class ScreenGallery {
         awaitAny("#go-on");
         if (kept) {
             keep("debrief");
-            for (String fold : List.of("ahead", "causes", "parts", "known", "why")) {
+            for (String fold : List.of("ahead", "causes", "parts", "known", "testing", "why")) {
                 press(id(("open-" + fold)::equals));
                 keep("debrief-" + fold);
             }

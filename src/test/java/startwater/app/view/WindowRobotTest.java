@@ -111,7 +111,7 @@ class WindowRobotTest {
                 click(button("Write it down"));
                 click(node -> "help-link".equals(node.getId()));
                 click(node -> "help-close".equals(node.getId()));
-                click(toggle("rinse in tank water"));
+                click(toggle("rinse"));
             }
             click(node -> node instanceof Button b && b.getText().startsWith("Do it"));
             waitFor(() -> shows("Go on"));

@@ -1,0 +1,160 @@
+package startwater.app.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.DoubleUnaryOperator;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+import org.jspecify.annotations.Nullable;
+import startwater.app.chart.KnownChart;
+import startwater.app.chart.Tick;
+import startwater.drill.DrillRun;
+import startwater.drill.DrillRun.TruthPoint;
+import startwater.score.KnownOverTime;
+import startwater.score.KnownOverTime.Moment;
+import startwater.score.KnownOverTime.Quantity;
+import startwater.score.KnownOverTime.Span;
+import startwater.strip.Pad;
+import startwater.text.DrillWords;
+import startwater.text.Texts;
+
+/** Of one quantity at a time: what the log allowed at every visit, the truth through it, and what was written. */
+final class KnownPane extends VBox {
+    private static final int STEPS = 5;
+    private static final int MOST_DAYS = 12;
+
+    private final KnownOverTime known;
+    private final DrillRun run;
+    private final DrillWords words;
+    private final Texts texts;
+    private final List<TruthPoint> truth;
+    private final Label inside = Ui.text("", "sw-label", "sw-quiet");
+    private final VBox chart = new VBox();
+
+    KnownPane(KnownOverTime known, DrillRun run, DrillWords words) {
+        super(6);
+        this.known = known;
+        this.run = run;
+        this.words = words;
+        this.texts = words.texts();
+        this.truth = known.truth(run);
+        ComboBox<Quantity> of = new ComboBox<>();
+        of.getItems().addAll(Quantity.values());
+        of.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(@Nullable Quantity q) {
+                return q == null ? "" : name(q);
+            }
+
+            @Override
+            public @Nullable Quantity fromString(String name) {
+                return null;
+            }
+        });
+        of.setAccessibleText(texts.text("win.knownOf"));
+        of.setId("known-of");
+        of.valueProperty().addListener((p, was, is) -> show(is));
+        getChildren().addAll(of, chart, inside);
+        of.setValue(Quantity.NITRITE);
+    }
+
+    private String name(Quantity q) {
+        return texts.text("known." + q.name().toLowerCase(Locale.ROOT));
+    }
+
+    private static @Nullable Pad pad(Quantity q) {
+        return switch (q) {
+            case TOTAL_AMMONIA -> Pad.AMMONIA;
+            case NITRITE -> Pad.NITRITE;
+            case ALKALINITY -> Pad.ALKALINITY;
+            case PH -> Pad.PH;
+            case CHLORIDE -> Pad.CHLORIDE;
+            case TOXIC_AMMONIA, EFFECTIVE_NITRITE, OXYGEN, AOB_SHARE, NOB_SHARE -> null;
+        };
+    }
+
+    private void show(Quantity q) {
+        Pad pad = pad(q);
+        double most = most(q);
+        double step = step(most / STEPS);
+        DoubleUnaryOperator at = pad == null ? v -> v / step : v -> pad.scale().position(v);
+        List<KnownChart.Range> ranges = new ArrayList<>();
+        List<KnownChart.At> line = new ArrayList<>();
+        int within = 0;
+        for (int i = 0; i < known.moments().size(); i++) {
+            Moment moment = known.moments().get(i);
+            Span span = moment.span(q);
+            double real = q.of(truth.get(i));
+            ranges.add(new KnownChart.Range(moment.day(), at.applyAsDouble(span.low()), at.applyAsDouble(span.high())));
+            line.add(new KnownChart.At(moment.day(), at.applyAsDouble(real)));
+            within += real >= span.low() && real <= span.high() ? 1 : 0;
+        }
+        String said = texts.text("known.inside", within, known.moments().size());
+        inside.setText(said);
+        chart.getChildren()
+                .setAll(new KnownChart(new KnownChart.Data(
+                        pad == null ? linear(q, step, most) : blocks(pad),
+                        days(),
+                        ranges,
+                        line,
+                        pad == null ? List.of() : written(pad),
+                        texts.text("win.logAllowed"),
+                        texts.text("win.tankWas"),
+                        texts.text("win.wrote"),
+                        name(q) + ". " + said)));
+    }
+
+    private double most(Quantity q) {
+        double most = 1e-6;
+        for (int i = 0; i < known.moments().size(); i++) {
+            most = Math.max(most, known.moments().get(i).span(q).high());
+            most = Math.max(most, q.of(truth.get(i)));
+        }
+        return most;
+    }
+
+    /** A step of 1, 2 or 5 times a power of ten. */
+    private static double step(double raw) {
+        double power = Math.pow(10, Math.floor(Math.log10(raw)));
+        return raw <= power ? power : raw <= 2 * power ? 2 * power : raw <= 5 * power ? 5 * power : 10 * power;
+    }
+
+    private List<Tick> linear(Quantity q, double step, double most) {
+        double times = q == Quantity.AOB_SHARE || q == Quantity.NOB_SHARE ? 100 : 1;
+        List<Tick> ticks = new ArrayList<>();
+        for (int i = 0; i <= Math.ceil(most / step) + 1; i++) {
+            ticks.add(Tick.of(i, texts.number(i * step * times)));
+        }
+        return ticks;
+    }
+
+    private List<Tick> blocks(Pad pad) {
+        List<Tick> ticks = new ArrayList<>();
+        for (int block = 0; block < pad.scale().blocks(); block++) {
+            ticks.add(Tick.of(block, words.block(pad, block)));
+        }
+        return ticks;
+    }
+
+    private List<Tick> days() {
+        int first = (int) Math.ceil(known.moments().get(0).day());
+        int last = (int) known.moments().get(known.moments().size() - 1).day();
+        int stride = Math.max(1, (int) Math.ceil((last - first + 1) / (double) MOST_DAYS));
+        List<Tick> days = new ArrayList<>();
+        for (int day = first; day <= last; day += stride) {
+            days.add(Tick.of(day, texts.text("end.day", day)));
+        }
+        return days;
+    }
+
+    private List<KnownChart.At> written(Pad pad) {
+        return run.past().visits().stream()
+                .flatMap(v -> v.written().stream()
+                        .filter(w -> w.pad() == pad)
+                        .map(w -> new KnownChart.At(v.day(), pad.scale().position(w.value()))))
+                .toList();
+    }
+}

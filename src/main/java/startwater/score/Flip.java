@@ -1,0 +1,27 @@
+package startwater.score;
+
+import startwater.drill.Decision;
+
+/**
+ * The nearest single change that makes another option the best one, found on the belief and confirmed by scoring the
+ * changed case anew.
+ *
+ * @param kind what is changed
+ * @param distance how far the change is, in blocks of a scale for a reading
+ * @param changed the changed case; its choice is the option that was best before, or the amended choice
+ * @param best what is best in the changed case
+ * @param line the sentence
+ */
+public record Flip(Kind kind, double distance, Case changed, Decision best, Verdict.Line line) {
+    /** What may be changed. */
+    public enum Kind {
+        /** One part of the choice: the amended choice is as good as the best. */
+        CHOICE,
+        /** One reading: another option is best. */
+        READING,
+        /** A pad that was not read: with this reading another option is best. */
+        UNREAD,
+        /** The next visit a day from now: another option is best. */
+        SOONER
+    }
+}
