@@ -79,8 +79,7 @@ final class RankedCase {
     /** Tries just these. */
     RankedCase with(List<Decision> these) {
         options = List.copyOf(these);
-        losses = Judge.losses(
-                belief, rollout, options, IntStream.range(0, belief.waters()).toArray());
+        losses = new LossTable(belief, rollout).of(options);
         return this;
     }
 
