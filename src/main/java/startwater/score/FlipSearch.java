@@ -84,7 +84,6 @@ final class FlipSearch {
         all.add(own.withNeutralise(before.neutralise()));
         all.add(own.withFollowUp(before.helpers()));
         all.remove(own);
-        all.remove(before);
         return all;
     }
 

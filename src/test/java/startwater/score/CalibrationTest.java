@@ -75,8 +75,6 @@ class CalibrationTest {
             for (int rank : c.ranks()[q]) {
                 chiSquare += (rank - expected) * (rank - expected) / expected;
             }
-            System.out.println(
-                    q + " " + c.inside()[q] + " " + java.util.Arrays.toString(c.ranks()[q]) + " " + chiSquare);
             assertThat((double) c.inside()[q] / c.runs()).as("quantity " + q).isBetween(0.85, 0.95);
             assertThat(chiSquare).as("quantity " + q).isLessThan(18.5);
         }

@@ -43,8 +43,6 @@ class FlipTest {
         for (int i = 0; i < cases; i++) {
             Case c = random(Stream.of(seed, i));
             Optional<Flip> flip = Judge.flip(c);
-            System.out.println(i + " "
-                    + flip.map(f -> WhyText.in(Locale.ENGLISH).format(f.line())).orElse("-"));
             if (flip.isPresent()) {
                 found++;
                 holds(c, flip.get());

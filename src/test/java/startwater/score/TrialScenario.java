@@ -19,6 +19,11 @@ final class TrialScenario {
         return secondWeek("second-week-away", chloride, List.of(new Scenario.Away(8.5, 11.2)));
     }
 
+    /** The same, with the keeper gone for nearly a week. */
+    static Scenario awayAWeek(double chloride) {
+        return secondWeek("second-week-away-long", chloride, List.of(new Scenario.Away(8.5, 14.2)));
+    }
+
     private static Scenario secondWeek(String id, double chloride, List<Scenario.Away> away) {
         return new Scenario(
                 id,

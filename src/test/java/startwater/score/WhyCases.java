@@ -32,6 +32,19 @@ final class WhyCases {
                 "nitrite short",
                 of(WEEK, Decision.LEAVE_ALONE, Pad.AMMONIA, 1, Pad.NITRITE, 2, Pad.PH, 7.4, Pad.CHLORIDE, 20));
         all.put(
+                "salt forgotten",
+                of(
+                        WEEK,
+                        Decision.LEAVE_ALONE.withFeed(0.5),
+                        Pad.AMMONIA,
+                        1,
+                        Pad.NITRITE,
+                        2,
+                        Pad.PH,
+                        7.4,
+                        Pad.CHLORIDE,
+                        20));
+        all.put(
                 "nitrite covered",
                 of(
                         TrialScenario.secondWeek(150),
@@ -85,18 +98,18 @@ final class WhyCases {
                 Objects.requireNonNull(all.get("sour"))
                         .choosing(Decision.LEAVE_ALONE.withFeed(0.5).withChange(0.75)));
         all.put(
-                "away, calm",
-                of(
-                        TrialScenario.awayAfter(150),
-                        Decision.LEAVE_ALONE.withFeed(0.5).withChange(0.75),
+                "away a week, best done",
+                best(of(
+                        TrialScenario.awayAWeek(20),
+                        Decision.LEAVE_ALONE,
                         Pad.AMMONIA,
                         0.5,
                         Pad.NITRITE,
-                        0.2,
+                        1,
                         Pad.PH,
-                        7.4,
+                        8.2,
                         Pad.ALKALINITY,
-                        100));
+                        100)));
         all.put("low oxygen", seen(of(WEEK, Decision.LEAVE_ALONE, Pad.AMMONIA, 0.5, Pad.PH, 7.4), 4.4, true, 0));
         all.put("air off", seen(of(WEEK, Decision.LEAVE_ALONE, Pad.AMMONIA, 0.5, Pad.PH, 7.4), 3.0, false, 0));
         all.put("dead fish", seen(of(WEEK, Decision.LEAVE_ALONE, Pad.AMMONIA, 5, Pad.PH, 7.8), 7.0, true, 6));
@@ -112,6 +125,12 @@ final class WhyCases {
         all.put("fishless, both under one", of(fishless, Decision.LEAVE_ALONE, Pad.AMMONIA, 0.5, Pad.NITRITE, 0.2));
         all.put("fishless, overdosed", of(fishless, Decision.LEAVE_ALONE, Pad.AMMONIA, 10, Pad.NITRITE, 0.1));
         return all;
+    }
+
+    /** The same case with the best of its options chosen. */
+    private static Case best(Case c) {
+        Judge.Scored scored = Judge.score(c);
+        return c.choosing(scored.options().get(scored.losses().best()));
     }
 
     /** The case of this name. */

@@ -116,10 +116,10 @@ class WhyTableTest {
 
     /** Key, the case where it must appear, the case where it must not. */
     private static final String FLIPS = """
-            flip.choice  | a little toxic | cold
+            flip.choice  | salt forgotten | cold
             flip.reading | away           | cold
             flip.unread  | nothing read   | cold
-            flip.sooner  | away, calm     | nothing read
+            flip.sooner  | away a week, best done | nothing read
             """;
 
     @Test
