@@ -148,7 +148,7 @@ final class LessonPage implements Block.Cases<Html> {
 
     /** The pad, and under it its scale; a column is told by the place of its edge. */
     private String pad(Pad pad, double position) {
-        StringBuilder row = new StringBuilder("<p>" + Html.text(words.pad(pad) + ", " + words.unit(pad)) + "</p>");
+        StringBuilder row = new StringBuilder("<p>" + Html.text(words.padAndUnit(pad)) + "</p>");
         row.append("<svg viewBox=\"0 0 560 92\" width=\"560\" font-size=\"13\" role=\"img\">");
         int blocks = pad.scale().blocks();
         double pitch = 540.0 / blocks;

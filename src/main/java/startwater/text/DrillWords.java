@@ -105,6 +105,12 @@ public final class DrillWords {
         return texts.text("pad." + pad.name().toLowerCase(Locale.ROOT));
     }
 
+    /** A pad with the unit of its scale, where it has one: "nitrite, mg N/L". */
+    public String padAndUnit(Pad pad) {
+        String unit = unit(pad);
+        return unit.isEmpty() ? pad(pad) : pad(pad) + ", " + unit;
+    }
+
     /** The unit a pad's scale is printed in; empty for pH. */
     public String unit(Pad pad) {
         return switch (pad) {

@@ -27,6 +27,16 @@ final class RandomCases {
         return cases;
     }
 
+    /** So many cases, the shipped drills in turn. */
+    static List<Case> inTurn(int cases) {
+        List<Scenario> drills = Library.shipped().scenarios();
+        List<Case> some = new ArrayList<>();
+        for (int seed = 0; seed < cases; seed++) {
+            some.add(of(drills.get(seed % drills.size()), seed));
+        }
+        return some;
+    }
+
     /** The last of one to three visits. */
     static Case of(Scenario s, long seed) {
         DrillRun run = DrillRun.start(s, seed, DrillRun.Pace.LEARNER);

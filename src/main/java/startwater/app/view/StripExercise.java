@@ -51,7 +51,7 @@ final class StripExercise extends VBox {
         ScaleView view = new ScaleView(PadLooks.scale(pad, strip.position(pad), words));
         view.setId("pad-" + pad.name());
         view.stopProperty().bindBidirectional(stop(pad));
-        return new VBox(4, Ui.text(words.texts().text("lesson.match", words.pad(pad), words.unit(pad))), view);
+        return new VBox(4, Ui.text(words.texts().text("lesson.match", words.padAndUnit(pad))), view);
     }
 
     /** What was read, what the pad shows, and what it means; one block off is human. */
