@@ -50,6 +50,7 @@ public final class Policies {
         add(all, of("doses-and-hopes", DAILY, Policies::doseAndHope));
         add(all, of("salts-every-reading", DAILY, Policies::saltAgain));
         add(all, of("scrubs-filter", DAILY, Policies::scrub));
+        add(all, of("stocks-at-once", DAILY, Policies::stockAtOnce));
         add(all, new NeverWrites());
         add(all, of("never-tests", NONE, b -> daily(b, Decision.LEAVE_ALONE.withChange(0.1))));
         add(all, of("away-all-week", NONE, b -> Decision.LEAVE_ALONE));
@@ -131,9 +132,20 @@ public final class Policies {
         return daily(book, Decision.LEAVE_ALONE.withSalt(Math.min(book.saltLeftG(), grams)));
     }
 
-    /** Keeps the rules, and scrubs the filter twice a week because it looks dirty. */
+    /** Keeps the rules, and scrubs the filter every day because it looks dirty. */
     private static Decision scrub(Notebook book) {
         Decision d = CAREFUL.decide(book);
-        return book.decisions() % 7 == 3 ? d.withFilter(FilterCare.SCRUB) : d;
+        return book.hoursSincePreviousVisit() >= 12 ? d.withFilter(FilterCare.SCRUB) : d;
     }
+
+    /** Takes ammonia gone for ready: then all planned fish go in, and the full ration from the first day. */
+    private static Decision stockAtOnce(Notebook book) {
+        if (book.fishIn() || book.scenario().plannedFish() == null) {
+            return Decision.LEAVE_ALONE;
+        }
+        boolean gone = book.decisions() > 0 && book.value(Pad.AMMONIA, READY_BY_EYE) < READY_BY_EYE;
+        return gone ? Decision.LEAVE_ALONE.withStock(1) : CAREFUL.decide(book).withStock(0);
+    }
+
+    private static final double READY_BY_EYE = 0.75;
 }
