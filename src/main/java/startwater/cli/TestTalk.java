@@ -1,5 +1,6 @@
 package startwater.cli;
 
+import java.text.Normalizer;
 import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Set;
@@ -81,12 +82,17 @@ final class TestTalk {
 
     private @Nullable Pad pad(String word) {
         for (Pad pad : Pad.values()) {
-            if (words.pad(pad).toLowerCase(Locale.ROOT).equals(word)
+            if (unaccented(words.pad(pad).toLowerCase(Locale.ROOT)).equals(unaccented(word))
                     || pad.name().toLowerCase(Locale.ROOT).equals(word)) {
                 return pad;
             }
         }
         return null;
+    }
+
+    /** Accents are often left out where they are hard to type. */
+    private static String unaccented(String word) {
+        return Normalizer.normalize(word, Normalizer.Form.NFD).replaceAll("\\p{M}", "");
     }
 
     private void dip(Order order) {

@@ -3,6 +3,7 @@ package startwater.tank;
 import static startwater.tank.TankLayout.*;
 
 import org.jspecify.annotations.Nullable;
+import startwater.biofilter.Nitrification;
 import startwater.fish.Species;
 import startwater.quantity.Molar;
 import startwater.quantity.Powers;
@@ -340,7 +341,8 @@ public final class FastStepper implements Stepper {
         to[TAN] = tan;
         to[NITRITE] = nitrite;
         double taken = k.plantUptake > 0 ? plants(to, c, end, dt) : 0;
-        double alkalinity = now[ALKALINITY] + (excreted + mineralised + taken - 2 * oxidised) * (1 / Molar.N);
+        double alkalinity = now[ALKALINITY]
+                + (excreted + mineralised + taken - Nitrification.ACID_EQ_PER_MOL_N * oxidised) * (1 / Molar.N);
         to[ALKALINITY] = in == null ? alkalinity : Relaxation.end(alkalinity, inflow * in.alkalinityMeqPerL(), q, dt);
         gases(at, to, c, k, end, dt);
         if (now[MEDICATION] > 0) {

@@ -6,6 +6,7 @@ import java.util.Objects;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.jspecify.annotations.Nullable;
+import startwater.biofilter.Nitrification;
 import startwater.fish.Species;
 import startwater.fish.Stressor;
 
@@ -132,7 +133,7 @@ public final class ReferenceStepper implements Stepper {
             dy[TAN] = made + freedChlorine * ChlorineReactions.NITROGEN_PER_COMBINED - oxidised;
             dy[NITRITE] = oxidised - toNitrate;
             dy[NITRATE] = toNitrate - taken;
-            dy[ALKALINITY] = (made + taken - 2 * oxidised) / startwater.quantity.Molar.N;
+            dy[ALKALINITY] = (made + taken - Nitrification.ACID_EQ_PER_MOL_N * oxidised) / startwater.quantity.Molar.N;
             dy[DIC] = rates.respirationDic + k.kLaCo2PerDay * (k.co2InBalance - rates.carbonDioxide);
             dy[OXYGEN] = k.kLaPerDay * (k.oxygenSaturation - y[OXYGEN]) - rates.oxygenLoss * Math.max(0, y[OXYGEN]);
             dy[AOB] = (rates.aobGain - rates.aobLoss) * y[AOB];

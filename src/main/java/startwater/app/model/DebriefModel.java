@@ -27,8 +27,6 @@ public record DebriefModel(
     /** What can be laid beside the hidden tank. */
     public static final List<Pad> KNOWABLE = List.of(Pad.AMMONIA, Pad.NITRITE, Pad.PH, Pad.ALKALINITY, Pad.CHLORIDE);
 
-    private static final List<String> LEADING = List.of("credit.", "said.", "does.", "costs.");
-    private static final int SENTENCES = 3;
     private static final double FOOT_OF_A_DAY = 1e-9;
 
     public DebriefModel {
@@ -57,14 +55,7 @@ public record DebriefModel(
 
     /** The three sentences that weigh most: what the numbers said, what the choice does, what it costs. */
     public List<Line> leading() {
-        List<Line> chosen = new ArrayList<>();
-        for (String start : LEADING) {
-            verdict().lines().stream()
-                    .filter(l -> l.key().startsWith(start))
-                    .findFirst()
-                    .ifPresent(chosen::add);
-        }
-        return chosen.subList(0, Math.min(SENTENCES, chosen.size()));
+        return verdict().leading();
     }
 
     /** Whatever else there is to say, the rules last. */
