@@ -11,6 +11,7 @@ public enum Habit {
     DOSES_AND_HOPES("doses-and-hopes"),
     SALTS_EVERY_READING("salts-every-reading"),
     SCRUBS_FILTER("scrubs-filter"),
+    STOCKS_AT_ONCE("stocks-at-once"),
     NEVER_TESTS("never-tests"),
     AWAY_ALL_WEEK("away-all-week");
 
