@@ -357,7 +357,7 @@ class MetamorphicTest {
             Losses losses = Judge.score(RandomCases.of(known(shipped), 4)).losses();
             assertThat(ValueOfInformation.of(losses).ofPerfect()).isLessThan(0.15);
             for (int o = 0; o < losses.options(); o++) {
-                assertThat(losses.standardError(o, losses.best())).isLessThan(0.05);
+                assertThat(losses.standardError(o, losses.best())).isLessThan(0.1);
             }
         }
         Losses one = LossesTest.of(new double[][] {{3, 3, 3}, {2, 2, 2}, {7, 7, 7}}, LossesTest.share(3));
