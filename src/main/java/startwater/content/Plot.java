@@ -2,6 +2,7 @@ package startwater.content;
 
 import java.util.ArrayList;
 import java.util.List;
+import startwater.quantity.RoundStep;
 
 /**
  * What a figure shows for one set of inputs: numbers and keys of words, drawn alike on a screen and on paper.
@@ -39,7 +40,7 @@ public record Plot(
 
         /** From {@code low} to {@code high} with round numbers between. */
         static Axis even(String key, double low, double high) {
-            double step = niceStep((high - low) / MOST_STEPS);
+            double step = RoundStep.of((high - low) / MOST_STEPS);
             List<Double> ticks = new ArrayList<>();
             for (double n = StrictMath.ceil(low / step - 1e-9); n * step <= high + 1e-9 * step; n++) {
                 ticks.add(n * step);
@@ -50,7 +51,7 @@ public record Plot(
         /** From zero up to a round number that holds {@code highest}. */
         static Axis fromZero(String key, double highest) {
             double most = Math.max(highest, 1e-6);
-            double step = niceStep(most / MOST_STEPS);
+            double step = RoundStep.of(most / MOST_STEPS);
             return even(key, 0, step * StrictMath.ceil(most / step - 1e-9));
         }
 
@@ -79,12 +80,6 @@ public record Plot(
         public int decimals() {
             double least = ticks.size() < 2 ? 1 : ticks.get(1) - ticks.get(0);
             return least >= 1 ? 0 : (int) StrictMath.ceil(-StrictMath.log10(least) - 1e-9);
-        }
-
-        private static double niceStep(double raw) {
-            double ten = StrictMath.pow(10, StrictMath.floor(StrictMath.log10(raw)));
-            double digit = raw / ten;
-            return ten * (digit <= 1 ? 1 : digit <= 2 ? 2 : digit <= 5 ? 5 : 10);
         }
     }
 

@@ -4,6 +4,7 @@ import java.text.NumberFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import startwater.quantity.RoundStep;
 
 /**
  * A linear axis from one value to another, with ticks in steps of 1, 2 or 5.
@@ -20,14 +21,7 @@ record Axis(double low, double high, double from, double to) {
 
     /** The step of 1, 2 or 5 times a power of ten that gives at most {@code most} steps over a range. */
     static double step(double range, int most) {
-        double raw = Math.max(range, 1e-9) / most;
-        double power = Math.pow(10, Math.floor(Math.log10(raw)));
-        for (double factor : new double[] {1, 2, 5}) {
-            if (factor * power >= raw * (1 - 1e-9)) {
-                return factor * power;
-            }
-        }
-        return 10 * power;
+        return RoundStep.of(Math.max(range, 1e-9) / most);
     }
 
     /** Multiples of the step from the low end to the high end. */

@@ -54,19 +54,12 @@ public final class CauseBars extends Painted {
         }
     }
 
-    private Data data;
+    private final Data data;
 
     public CauseBars(Data data) {
         super(AccessibleRole.IMAGE_VIEW, 320, HEAD + 3 * ROW + TOTAL);
         this.data = data;
         setAccessibleText(data.summary());
-    }
-
-    /** Shows other causes. */
-    public void show(Data next) {
-        data = next;
-        setAccessibleText(next.summary());
-        repaint();
     }
 
     @Override

@@ -90,19 +90,12 @@ public final class FanChart extends Painted {
         }
     }
 
-    private Data data;
+    private final Data data;
 
     public FanChart(Data data) {
         super(AccessibleRole.IMAGE_VIEW, 592, 256);
         this.data = data;
         setAccessibleText(data.summary());
-    }
-
-    /** Shows other paths. */
-    public void show(Data next) {
-        data = next;
-        setAccessibleText(next.summary());
-        repaint();
     }
 
     @Override

@@ -1,10 +1,10 @@
 package startwater.app.chart;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import javafx.scene.AccessibleRole;
-import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 import startwater.app.theme.Painted;
 import startwater.app.theme.Pen;
@@ -15,12 +15,10 @@ import startwater.app.theme.Token;
  * through them, what was written as a dot, all on the steps of the scale.
  */
 public final class KnownChart extends Painted {
-    private static final double AXIS_LABELS = 34;
     private static final double BOTTOM = 22;
     private static final double TOP = 8;
     private static final double BAR = 12;
     private static final double LABEL_LINE = 17;
-    private static final int LEAST_STEPS = 4;
 
     /**
      * What to draw; places are in blocks of the scale.
@@ -73,19 +71,12 @@ public final class KnownChart extends Painted {
         }
     }
 
-    private Data data;
+    private final Data data;
 
     public KnownChart(Data data) {
         super(AccessibleRole.IMAGE_VIEW, 520, 168);
         this.data = data;
         setAccessibleText(data.summary());
-    }
-
-    /** Shows another quantity. */
-    public void show(Data next) {
-        data = next;
-        setAccessibleText(next.summary());
-        repaint();
     }
 
     @Override
@@ -94,10 +85,10 @@ public final class KnownChart extends Painted {
         labels = Math.max(labels, pen.width(data.truthLabel(), Pen.LABEL, true));
         labels = Math.max(labels, pen.width(data.writtenLabel(), Pen.LABEL, false)) + 30;
         double right = width - Math.min(labels, 0.4 * width);
-        double[] shown = shownSteps();
-        Axis y = new Axis(shown[0], shown[1], height - BOTTOM, TOP);
-        Axis x = new Axis(firstDay(), lastDay(), AXIS_LABELS + 18, right - 14);
-        paintSteps(pen, y, right);
+        ScaleSteps steps = steps(height);
+        Axis y = steps.y();
+        Axis x = new Axis(firstDay(), lastDay(), ScaleSteps.LABELS + 18, right - 14);
+        steps.paint(pen, right);
         double free = -Double.MAX_VALUE;
         for (Tick day : data.days()) {
             double half = pen.width(day.text(), Pen.LABEL, day.strong()) / 2;
@@ -145,22 +136,6 @@ public final class KnownChart extends Painted {
         }
     }
 
-    private void paintSteps(Pen pen, Axis y, double right) {
-        double last = Double.MAX_VALUE;
-        for (Tick step : data.steps()) {
-            if (step.at() < y.low() - 1e-9 || step.at() > y.high() + 1e-9) {
-                continue;
-            }
-            double at = y.at(step.at());
-            pen.level(AXIS_LABELS + 6, right, at, pen.color(Token.LINE));
-            if (last - at >= 14) {
-                Color color = pen.color(Token.QUIET);
-                pen.text(step.text(), AXIS_LABELS - 2, at + 4.5, Pen.LABEL, false, color, TextAlignment.RIGHT);
-                last = at;
-            }
-        }
-    }
-
     /** Direct labels, each with its own mark, beside the last visit. */
     private void paintLabels(Pen pen, Axis y, double right, double height) {
         Range range = data.ranges().get(data.ranges().size() - 1);
@@ -175,7 +150,7 @@ public final class KnownChart extends Painted {
             wanted.add(y.at(data.written().get(data.written().size() - 1).position()));
         }
         double[] heights = new double[wanted.size()];
-        java.util.Arrays.fill(heights, LABEL_LINE);
+        Arrays.fill(heights, LABEL_LINE);
         double[] at =
                 LabelPlacer.column(wanted.stream().mapToDouble(d -> d).toArray(), heights, 0, height - BOTTOM + 6);
         double mark = right + 6;
@@ -200,8 +175,7 @@ public final class KnownChart extends Painted {
         return data.ranges().get(data.ranges().size() - 1).day();
     }
 
-    /** The steps around the data, at least a few. */
-    private double[] shownSteps() {
+    private ScaleSteps steps(double height) {
         double low = Double.MAX_VALUE;
         double high = -Double.MAX_VALUE;
         for (Range range : data.ranges()) {
@@ -214,9 +188,6 @@ public final class KnownChart extends Painted {
                 high = Math.max(high, at.position());
             }
         }
-        double last = data.steps().get(data.steps().size() - 1).at();
-        low = Math.floor(low);
-        high = Math.min(last, Math.max(Math.ceil(high), low + LEAST_STEPS));
-        return new double[] {Math.max(0, Math.min(low, high - LEAST_STEPS)), high};
+        return ScaleSteps.around(data.steps(), low, high, height - BOTTOM, TOP);
     }
 }

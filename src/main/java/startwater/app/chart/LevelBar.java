@@ -26,19 +26,12 @@ public final class LevelBar extends Painted {
         }
     }
 
-    private Data data;
+    private final Data data;
 
     public LevelBar(Data data) {
         super(AccessibleRole.PROGRESS_INDICATOR, 132, 14);
         this.data = data;
         setAccessibleText(data.summary());
-    }
-
-    /** Shows another level. */
-    public void show(Data next) {
-        data = next;
-        setAccessibleText(next.summary());
-        repaint();
     }
 
     @Override

@@ -15,10 +15,8 @@ import startwater.app.theme.Token;
  * written is an open ring on a broken line. Labels stand beside the last value.
  */
 public final class LogTrend extends Painted {
-    private static final double AXIS_LABELS = 34;
     private static final double BOTTOM = 22;
     private static final double TOP = 8;
-    private static final int LEAST_STEPS = 4;
     private static final double LINE = 16;
 
     /**
@@ -70,19 +68,12 @@ public final class LogTrend extends Painted {
         }
     }
 
-    private Data data;
+    private final Data data;
 
     public LogTrend(Data data) {
         super(AccessibleRole.IMAGE_VIEW, 352, 152);
         this.data = data;
         setAccessibleText(data.summary());
-    }
-
-    /** Shows other readings. */
-    public void show(Data next) {
-        data = next;
-        setAccessibleText(next.summary());
-        repaint();
     }
 
     @Override
@@ -94,10 +85,10 @@ public final class LogTrend extends Painted {
             }
         }
         double right = width - Math.min(labels, 0.45 * width);
-        double[] range = range();
-        Axis y = new Axis(range[0], range[1], height - BOTTOM, TOP);
+        ScaleSteps steps = steps(height);
+        Axis y = steps.y();
         Axis x = days(right);
-        paintSteps(pen, y, right);
+        steps.paint(pen, right);
         for (Tick day : data.days()) {
             Color color = pen.color(day.strong() ? Token.INK : Token.QUIET);
             pen.text(day.text(), x.at(day.at()), height - 4, Pen.LABEL, day.strong(), color, TextAlignment.CENTER);
@@ -127,11 +118,12 @@ public final class LogTrend extends Painted {
         if (first == last) {
             first -= 1;
         }
-        return first > last ? new Axis(0, 1, AXIS_LABELS, right) : new Axis(first, last, AXIS_LABELS + 14, right - 14);
+        return first > last
+                ? new Axis(0, 1, ScaleSteps.LABELS, right)
+                : new Axis(first, last, ScaleSteps.LABELS + 14, right - 14);
     }
 
-    /** The steps around the data, at least a few. */
-    private double[] range() {
+    private ScaleSteps steps(double height) {
         double low = Double.MAX_VALUE;
         double high = -Double.MAX_VALUE;
         for (Series series : data.series()) {
@@ -140,26 +132,7 @@ public final class LogTrend extends Painted {
                 high = Math.max(high, point.position());
             }
         }
-        double last = data.steps().get(data.steps().size() - 1).at();
-        low = low > high ? 0 : Math.floor(low);
-        high = Math.min(last, Math.max(Math.ceil(high), low + LEAST_STEPS));
-        return new double[] {Math.max(0, Math.min(low, high - LEAST_STEPS)), high};
-    }
-
-    private void paintSteps(Pen pen, Axis y, double right) {
-        double last = Double.MAX_VALUE;
-        for (Tick step : data.steps()) {
-            if (step.at() < y.low() - 1e-9 || step.at() > y.high() + 1e-9) {
-                continue;
-            }
-            double at = y.at(step.at());
-            pen.level(AXIS_LABELS + 6, right, at, pen.color(Token.LINE));
-            if (last - at >= 14) {
-                Color color = pen.color(Token.QUIET);
-                pen.text(step.text(), AXIS_LABELS - 2, at + 4.5, Pen.LABEL, false, color, TextAlignment.RIGHT);
-                last = at;
-            }
-        }
+        return ScaleSteps.around(data.steps(), low, high, height - BOTTOM, TOP);
     }
 
     private static void paintLine(Pen pen, Series series, Axis x, Axis y) {

@@ -61,19 +61,12 @@ public final class OptionBars extends Painted {
         }
     }
 
-    private Data data;
+    private final Data data;
 
     public OptionBars(Data data) {
         super(AccessibleRole.IMAGE_VIEW, 624, 7 * ROW + AXIS);
         this.data = data;
         setAccessibleText(data.summary());
-    }
-
-    /** Shows other options. */
-    public void show(Data next) {
-        data = next;
-        setAccessibleText(next.summary());
-        repaint();
     }
 
     @Override

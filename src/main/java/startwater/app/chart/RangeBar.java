@@ -46,19 +46,12 @@ public final class RangeBar extends Painted {
         }
     }
 
-    private Data data;
+    private final Data data;
 
     public RangeBar(Data data) {
         super(AccessibleRole.IMAGE_VIEW, 368, 76);
         this.data = data;
         setAccessibleText(data.summary());
-    }
-
-    /** Shows another range. */
-    public void show(Data next) {
-        data = next;
-        setAccessibleText(next.summary());
-        repaint();
     }
 
     @Override

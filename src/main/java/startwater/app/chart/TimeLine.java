@@ -115,19 +115,12 @@ public final class TimeLine extends Painted {
         }
     }
 
-    private Data data;
+    private final Data data;
 
     public TimeLine(Data data) {
         super(AccessibleRole.IMAGE_VIEW, 1232, 460);
         this.data = data;
         setAccessibleText(data.summary());
-    }
-
-    /** Shows another run. */
-    public void show(Data next) {
-        data = next;
-        setAccessibleText(next.summary());
-        repaint();
     }
 
     @Override

@@ -11,17 +11,14 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-import javafx.scene.paint.Color;
 import org.jspecify.annotations.Nullable;
 import startwater.app.model.DrillModel;
-import startwater.app.view.part.ScaleLook;
 import startwater.app.view.part.ScaleView;
 import startwater.app.view.part.StripLook;
 import startwater.app.view.part.StripView;
 import startwater.drill.DippedStrip;
 import startwater.drill.Written;
 import startwater.strip.Pad;
-import startwater.strip.PadColours;
 import startwater.text.DrillWords;
 import startwater.text.ReadingEntry;
 import startwater.text.Texts;
@@ -116,7 +113,7 @@ final class BenchPane extends VBox {
                         words.pad(pad),
                         said,
                         written == null,
-                        colour(pad, wet.position(pad)),
+                        PadLooks.colour(pad, wet.position(pad)),
                         texts.text("win.padButton", words.pad(pad), said)));
             }
         }
@@ -130,15 +127,9 @@ final class BenchPane extends VBox {
         return view;
     }
 
-    private static Color colour(Pad pad, double position) {
-        return pad.matchedByColour()
-                ? Color.web(PadColours.of(pad).srgb(position).clipped().hex())
-                : Color.WHITE;
-    }
-
     private VBox match(Pad pad, DippedStrip strip) {
         int stop = model.stop(pad);
-        ScaleView card = new ScaleView(scaleLook(pad, strip));
+        ScaleView card = new ScaleView(PadLooks.scale(pad, strip.position(pad), words));
         card.stopProperty().set(stop);
         card.stopProperty().addListener((p, was, is) -> model.choose(is.intValue()));
         scale = card;
@@ -184,24 +175,5 @@ final class BenchPane extends VBox {
         return strip.dilution() > 1
                 ? texts.text("win.readDiluted", read, strip.dilution())
                 : texts.text(stop % 2 == 0 ? "win.read" : "win.readBetween", read);
-    }
-
-    private ScaleLook scaleLook(Pad pad, DippedStrip strip) {
-        List<String> labels = new ArrayList<>();
-        List<Color> colours = new ArrayList<>();
-        List<String> stops = new ArrayList<>();
-        for (int b = 0; b < pad.scale().blocks(); b++) {
-            labels.add(words.block(pad, b));
-            if (pad.matchedByColour()) {
-                colours.add(colour(pad, b));
-            }
-        }
-        for (int s = 0; s < pad.scale().stops(); s++) {
-            stops.add(words.stop(pad, s, 1));
-        }
-        double at = strip.position(pad);
-        return pad.matchedByColour()
-                ? ScaleLook.matched(labels, colours, colour(pad, at), stops, words.pad(pad))
-                : ScaleLook.column(labels, at, stops, words.pad(pad));
     }
 }

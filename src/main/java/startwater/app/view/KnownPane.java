@@ -13,6 +13,7 @@ import startwater.app.chart.KnownChart;
 import startwater.app.chart.Tick;
 import startwater.drill.DrillRun;
 import startwater.drill.DrillRun.TruthPoint;
+import startwater.quantity.RoundStep;
 import startwater.score.KnownOverTime;
 import startwater.score.KnownOverTime.Moment;
 import startwater.score.KnownOverTime.Quantity;
@@ -79,7 +80,7 @@ final class KnownPane extends VBox {
     private void show(Quantity q) {
         Pad pad = pad(q);
         double most = most(q);
-        double step = step(most / STEPS);
+        double step = RoundStep.of(most / STEPS);
         DoubleUnaryOperator at = pad == null ? v -> v / step : v -> pad.scale().position(v);
         List<KnownChart.Range> ranges = new ArrayList<>();
         List<KnownChart.At> line = new ArrayList<>();
@@ -114,12 +115,6 @@ final class KnownPane extends VBox {
             most = Math.max(most, q.of(truth.get(i)));
         }
         return most;
-    }
-
-    /** A step of 1, 2 or 5 times a power of ten. */
-    private static double step(double raw) {
-        double power = Math.pow(10, Math.floor(Math.log10(raw)));
-        return raw <= power ? power : raw <= 2 * power ? 2 * power : raw <= 5 * power ? 5 * power : 10 * power;
     }
 
     private List<Tick> linear(Quantity q, double step, double most) {
