@@ -194,7 +194,7 @@ public final class Judge {
         // Where a second strip is worth more than its price, the best is to read it first.
         double regret = losses.regret(own) + Math.max(0, information.strip() - information.price());
         double error = losses.standardError(own, best);
-        double over = Math.max(0, regret - Math.max(2 * error, LEAST_BAND));
+        double over = Math.max(0, regret - band(losses, own));
         double deathsUp = losses.mean(own, Component.DEATHS) - losses.mean(best, Component.DEATHS);
         double mark = 100 / (1 + over / HALVING_REGRET);
         if (deathsUp < DEADLY_DEATHS) {

@@ -249,35 +249,29 @@ final class Kinetics {
 
     /** @param lagC how much warmer the water is than what the fish are used to, °C */
     private double stress(Species species, double oxygen, double lagC) {
-        Species.Guidance g = species.guidance();
-        return over(exposure[0], g.ammoniaMgPerL())
-                + over(exposure[1], g.nitriteMgPerL())
-                + over(g.oxygenMgPerL(), oxygen)
-                + over(exposure[3], g.chlorineMgPerL())
-                + over(carbonDioxide * Molar.CO2, g.carbonDioxideMgPerL())
-                + over(lagC, g.warmingCPerDay())
-                + over(-lagC, g.coolingCPerDay());
+        return StrictMath.log(strain(species, oxygen, lagC));
     }
 
-    /** The stress of the last rates by one short series: a sum of logarithms is the logarithm of a product. */
+    /** The stress of the last rates by a short series instead of the logarithm. */
     double quickStress(Species species, double oxygen, double lagC) {
+        double strain = strain(species, oxygen, lagC);
+        return strain > 1 ? Powers.quickLn(strain) : 0;
+    }
+
+    /** How often over guidance, all causes multiplied, 1 where none is: a sum of logarithms is that of the product. */
+    private double strain(Species species, double oxygen, double lagC) {
         Species.Guidance g = species.guidance();
-        double product = times(exposure[0], g.ammoniaMgPerL())
+        return times(exposure[0], g.ammoniaMgPerL())
                 * times(exposure[1], g.nitriteMgPerL())
-                * times(g.oxygenMgPerL(), Math.max(oxygen, LEAST_FOR_LOG))
+                * times(g.oxygenMgPerL(), oxygen)
                 * times(exposure[3], g.chlorineMgPerL())
                 * times(carbonDioxide * Molar.CO2, g.carbonDioxideMgPerL())
                 * times(lagC, g.warmingCPerDay())
                 * times(-lagC, g.coolingCPerDay());
-        return product > 1 ? Powers.quickLn(product) : 0;
     }
 
     private static double times(double value, double guidance) {
-        return value > guidance ? value / guidance : 1;
-    }
-
-    private static double over(double value, double guidance) {
-        return value > guidance ? StrictMath.log(value / Math.max(guidance, LEAST_FOR_LOG)) : 0;
+        return value > guidance ? value / Math.max(guidance, LEAST_FOR_LOG) : 1;
     }
 
     /** Whether either group could not yet carry the full ration of the fish here, or planned here, at 1 mg N/L. */
