@@ -32,23 +32,7 @@ record Comparison(List<PolicyRuns> sides, long firstSeed) {
                 first().scenario().id(),
                 first().scenario().keeper().days(),
                 first().runs().size()));
-        List<List<String>> rows = rows(texts);
-        int columns = sides.size() + 1;
-        int[] widths = new int[columns];
-        for (List<String> row : rows) {
-            for (int i = 0; i < columns; i++) {
-                widths[i] = Math.max(widths[i], row.get(i).length());
-            }
-        }
-        for (List<String> row : rows) {
-            StringBuilder line = new StringBuilder();
-            for (int i = 0; i < columns; i++) {
-                String cell = row.get(i);
-                String room = " ".repeat(widths[i] - cell.length());
-                line.append(i == 0 ? cell + room : "  " + room + cell);
-            }
-            out.println(line);
-        }
+        Columns.lines(rows(texts), 1).forEach(out::println);
     }
 
     private List<List<String>> rows(Texts texts) {

@@ -14,9 +14,6 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** What a trial found, as lines for a reader and as JSON for a program. */
 final class TrialPage {
-    private static final int NAME = 24;
-    private static final int COLUMN = 10;
-
     private final Texts texts;
 
     TrialPage(Texts texts) {
@@ -43,16 +40,24 @@ final class TrialPage {
     List<String> lines(DrillTrial drill) {
         List<String> lines = new ArrayList<>();
         lines.add(texts.text(drill.fit() ? "trial.fit" : "trial.unfit", drill.scenario(), why(drill.why())));
-        lines.add("  " + " ".repeat(NAME) + right("trial.column.mark") + right("trial.column.passed")
-                + right("trial.column.deaths") + right("trial.column.filter") + right("trial.column.water"));
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of(
+                "",
+                texts.text("trial.column.mark"),
+                texts.text("trial.column.passed"),
+                texts.text("trial.column.deaths"),
+                texts.text("trial.column.filter"),
+                texts.text("trial.column.water")));
         for (Row row : drill.policies()) {
-            lines.add("  " + row.policy()
-                    + " ".repeat(Math.max(1, NAME - row.policy().length()))
-                    + number(row.mark(), 0) + number(100 * row.passed(), 0)
-                    + number(100 * row.outcome().deathsFraction(), 2)
-                    + number(row.outcome().daysToFilter(), 1)
-                    + number(row.outcome().waterVolumes(), 1));
+            rows.add(List.of(
+                    "  " + row.policy(),
+                    number(row.mark(), 0),
+                    number(100 * row.passed(), 0),
+                    number(100 * row.outcome().deathsFraction(), 2),
+                    number(row.outcome().daysToFilter(), 1),
+                    number(row.outcome().waterVolumes(), 1)));
         }
+        lines.addAll(Columns.lines(rows, 1));
         DrillTrial.Pivot pivot = drill.pivot();
         if (pivot != null) {
             lines.add("  "
@@ -62,16 +67,8 @@ final class TrialPage {
         return lines;
     }
 
-    private String right(String key) {
-        return pad(texts.text(key));
-    }
-
     private String number(double value, int decimals) {
-        return pad(Double.isNaN(value) ? "–" : texts.decimals(value, decimals));
-    }
-
-    private static String pad(String text) {
-        return " ".repeat(Math.max(1, COLUMN - text.length())) + text;
+        return Double.isNaN(value) ? "–" : texts.decimals(value, decimals);
     }
 
     /** One drill as JSON. A mark that was not worked out is null. */

@@ -9,8 +9,6 @@ import startwater.text.Texts;
 
 /** The look back on one decision, in a terminal: sentences, the options side by side, the marks. */
 final class VerdictPage {
-    private static final int NAME_WIDTH = 46;
-
     private final Terminal terminal;
     private final DrillWords words;
     private final Texts texts;
@@ -32,18 +30,23 @@ final class VerdictPage {
     }
 
     private void table(Verdict v, boolean fishIn) {
-        terminal.say(cell(texts.text("play.options", v.days()), NAME_WIDTH + 8)
-                + right(texts.text("play.deaths", v.stock()), 16)
-                + right(texts.text("play.range"), 14)
-                + right(texts.text("play.loss"), 10));
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of(
+                "",
+                texts.text("play.options", v.days()),
+                texts.text("play.deaths", v.stock()),
+                texts.text("play.range"),
+                texts.text("play.loss")));
         for (int i = 0; i < v.options().size(); i++) {
             Verdict.Option o = v.options().get(i);
-            terminal.say(cell(tag(o, i), 8)
-                    + cell(words.option(o.decision(), fishIn), NAME_WIDTH)
-                    + right(texts.decimals(o.deaths(), 1), 16)
-                    + right(texts.decimals(o.deathsLow(), 1) + "–" + texts.decimals(o.deathsHigh(), 1), 14)
-                    + right(texts.decimals(o.loss(), 2), 10));
+            rows.add(List.of(
+                    tag(o, i),
+                    words.option(o.decision(), fishIn),
+                    texts.decimals(o.deaths(), 1),
+                    texts.decimals(o.deathsLow(), 1) + "–" + texts.decimals(o.deathsHigh(), 1),
+                    texts.decimals(o.loss(), 2)));
         }
+        Columns.lines(rows, 2).forEach(terminal::say);
     }
 
     private String tag(Verdict.Option o, int place) {
@@ -66,13 +69,5 @@ final class VerdictPage {
             marks.add(texts.text("play.markForesight", Math.rint(v.foresight().mark())));
         }
         return String.join(" ", marks);
-    }
-
-    private static String cell(String text, int width) {
-        return text.length() < width ? text + " ".repeat(width - text.length()) : text + " ";
-    }
-
-    private static String right(String text, int width) {
-        return text.length() < width ? " ".repeat(width - text.length()) + text : " " + text;
     }
 }
