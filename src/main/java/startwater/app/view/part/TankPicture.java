@@ -138,7 +138,7 @@ public final class TankPicture extends Painted {
         paintFloating(pen, body);
         paintHose(pen, body, stoneX);
         body.paintWall(pen);
-        pen.text(look.label(), body.left() + 8, body.rim() + 14, Pen.LABEL, false, pen.color(Token.QUIET));
+        pen.text(look.label(), body.left() + 8, body.rim() + 10, Pen.LABEL, false, pen.color(Token.QUIET));
     }
 
     private void paintFish(Pen pen, TankBody body, int depth) {
