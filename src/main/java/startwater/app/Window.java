@@ -1,8 +1,11 @@
 package startwater.app;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
 import javafx.application.Application;
 import javafx.scene.Scene;
+import javafx.scene.image.Image;
 import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
 import startwater.app.view.Shell;
@@ -11,6 +14,8 @@ import startwater.text.Language;
 
 /** The window. */
 public final class Window extends Application {
+    private static final List<String> ICONS = List.of("icon/startwater-48.png", "icon/startwater-256.png");
+
     private static Startwater.WindowWishes wishes = new Startwater.WindowWishes(null, null);
     private static Runnable opened = () -> {};
 
@@ -34,6 +39,9 @@ public final class Window extends Application {
         Scene scene = new Scene(frame, 1280, 800);
         frame.dress(scene);
         stage.setTitle("Startwater");
+        for (String icon : ICONS) {
+            stage.getIcons().add(new Image(Objects.requireNonNull(Window.class.getResourceAsStream(icon), icon)));
+        }
         stage.setScene(scene);
         stage.setMinWidth(900);
         stage.setMinHeight(640);

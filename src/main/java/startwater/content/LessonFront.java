@@ -54,8 +54,17 @@ final class LessonFront {
         this.faults = faults;
     }
 
-    /** The front block at the top of a text, or null with the fault noted. */
+    /** The front block at the top of a text with its numbers worked, or null with the fault noted. */
     static @Nullable LessonFront of(String text, String name, Faults faults) {
+        LessonFront front = read(text, name, faults);
+        if (front != null) {
+            front.work();
+        }
+        return front;
+    }
+
+    /** The front block as it stands, its numbers not worked yet; or null with the fault noted. */
+    static @Nullable LessonFront read(String text, String name, Faults faults) {
         String[] all = text.split("\n", -1);
         if (!all[0].stripTrailing().equals(FENCE)) {
             faults.add(1, Complaint.NO_FRONT);
@@ -77,9 +86,7 @@ final class LessonFront {
                 ? Fields.NONE
                 : SHAPE.read(name, YamlTree.line(tree.getStartMark()), tree, part)
                         .group();
-        LessonFront front = new LessonFront(fields, end + 1, part);
-        front.work();
-        return front;
+        return new LessonFront(fields, end + 1, part);
     }
 
     /** Lines that it takes up. */

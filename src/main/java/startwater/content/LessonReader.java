@@ -2,6 +2,7 @@ package startwater.content;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -53,6 +54,32 @@ public final class LessonReader {
         return language(name).equals(Languages.SPANISH)
                 ? name.substring(0, name.length() - ".es.md".length()) + ENDING
                 : name.substring(0, name.length() - ENDING.length()) + ".es.md";
+    }
+
+    /** Id of the lesson in a file of this name: its name without endings. */
+    static String id(String name) {
+        Matcher named = NAME.matcher(FileNames.base(name, ""));
+        return named.matches() ? named.group(1) : "";
+    }
+
+    /** What a list says of the lesson in a file; empty where its name or its front block is broken. */
+    static Optional<LessonCard> card(Loaded file) {
+        Loaded fresh = file.anew();
+        String text = fresh.text();
+        Matcher named = NAME.matcher(FileNames.base(file.file(), ""));
+        LessonFront front = text == null || !named.matches() ? null : LessonFront.read(text, named.group(), fresh.faults());
+        if (front == null || !fresh.faults().none()) {
+            return Optional.empty();
+        }
+        Fields f = front.fields();
+        return Optional.of(new LessonCard(
+                named.group(1),
+                language(named.group()),
+                Integer.parseInt(named.group(2)),
+                f.text("title"),
+                f.whole("minutes"),
+                f.texts("skills"),
+                f.texts("after")));
     }
 
     static Parsed<Placed> parse(Loaded file, @Nullable Set<String> drills) {

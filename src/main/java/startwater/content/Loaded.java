@@ -20,4 +20,9 @@ record Loaded(String file, @Nullable String text, Faults faults) {
         Faults faults = Faults.of(file);
         return new Loaded(file, SourceText.decode(bytes, faults), faults);
     }
+
+    /** The same file with nothing found wrong yet: a reader notes its faults in the file it is given. */
+    Loaded anew() {
+        return text == null ? this : new Loaded(file, text, Faults.of(file));
+    }
 }

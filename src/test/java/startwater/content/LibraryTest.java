@@ -33,11 +33,9 @@ class LibraryTest {
     }
 
     private static Library library(List<Edited> drills, List<Edited> lessons) {
-        return new Library(ContentSet.of(
+        return new Library(
                 drills.stream().map(LibraryTest::loaded).toList(),
-                lessons.stream().map(LibraryTest::loaded).toList(),
-                Set.of(),
-                ContentSet.UNPLAYED));
+                lessons.stream().map(LibraryTest::loaded).toList());
     }
 
     @Test
@@ -113,6 +111,21 @@ class LibraryTest {
                 .satisfies(fault -> assertThat(fault.sentence("en")).contains("no-such-drill", "first-strips"));
         assertThat(library.scenario(folder.resolve("none.yaml").toString()).ok())
                 .isFalse();
+    }
+
+    @Test
+    void theCardsOfTheLessonsSayWhatTheLessonsSay() {
+        Library library = Library.shipped();
+        for (String language : List.of("en", "es")) {
+            assertThat(library.lessonCards(language))
+                    .isEqualTo(library.lessons(language).stream()
+                            .map(l -> new LessonCard(
+                                    l.id(), l.language(), l.number(), l.title(), l.minutes(), l.skills(), l.after()))
+                            .toList());
+            library.lessons(language)
+                    .forEach(lesson ->
+                            assertThat(library.lesson(lesson.id(), language)).contains(lesson));
+        }
     }
 
     @Test

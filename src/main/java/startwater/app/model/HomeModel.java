@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 import startwater.app.AttemptFile;
 import startwater.app.AttemptFile.Result;
 import startwater.content.Fault;
-import startwater.content.Lesson;
+import startwater.content.LessonCard;
 import startwater.content.Library;
 import startwater.content.Parsed;
 import startwater.content.ScenarioReader;
@@ -68,13 +68,13 @@ public final class HomeModel {
         for (Scenario s : library.scenarios()) {
             cards.add(card(s, best, open));
         }
-        library.faults().stream()
+        library.drillFaults().stream()
                 .map(Fault::file)
                 .distinct()
                 .filter(file -> file.endsWith(ScenarioReader.ENDING))
                 .forEach(file -> cards.add(broken(
                         file,
-                        library.faults().stream()
+                        library.drillFaults().stream()
                                 .filter(f -> f.file().equals(file))
                                 .toList())));
         for (Path file : files(data.ownDrills())) {
@@ -146,13 +146,13 @@ public final class HomeModel {
         return cards.stream().filter(Card::passed).count();
     }
 
-    public List<Lesson> lessons(String language) {
-        return library.lessons(language);
+    public List<LessonCard> lessons(String language) {
+        return library.lessonCards(language);
     }
 
     /** The first lesson that teaches a skill of a drill. */
-    public Optional<Lesson> lessonFor(Scenario s, String language) {
-        return library.lessons(language).stream()
+    public Optional<LessonCard> lessonFor(Scenario s, String language) {
+        return library.lessonCards(language).stream()
                 .filter(l -> l.skills().stream().anyMatch(s.skills()::contains))
                 .findFirst();
     }

@@ -20,7 +20,7 @@ import javafx.scene.layout.VBox;
 import startwater.app.model.HomeModel;
 import startwater.app.model.HomeModel.Card;
 import startwater.app.theme.Look;
-import startwater.content.Lesson;
+import startwater.content.LessonCard;
 import startwater.drill.Scenario;
 import startwater.text.DrillWords;
 import startwater.text.Texts;
@@ -34,9 +34,9 @@ final class HomeView extends BorderPane {
     private final DrillWords words;
     private final Texts texts;
     private final Consumer<Scenario> start;
-    private final Consumer<Lesson> read;
+    private final Consumer<LessonCard> read;
 
-    HomeView(HomeModel model, DrillWords words, Consumer<Scenario> start, Consumer<Lesson> read) {
+    HomeView(HomeModel model, DrillWords words, Consumer<Scenario> start, Consumer<LessonCard> read) {
         this.model = model;
         this.words = words;
         this.texts = words.texts();

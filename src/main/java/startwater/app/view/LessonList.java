@@ -5,17 +5,17 @@ import java.util.function.Consumer;
 import javafx.geometry.Insets;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
-import startwater.content.Lesson;
+import startwater.content.LessonCard;
 import startwater.text.DrillWords;
 import startwater.text.Texts;
 
 /** The lessons there are, in the order of the course. */
 final class LessonList extends BorderPane {
-    LessonList(List<Lesson> lessons, DrillWords words, Consumer<Lesson> read) {
+    LessonList(List<LessonCard> lessons, DrillWords words, Consumer<LessonCard> read) {
         Texts texts = words.texts();
         VBox page = new VBox(12, Ui.text(texts.text("shell.lessons"), "sw-title"));
         page.setPadding(new Insets(28, 24, 24, 32));
-        for (Lesson lesson : lessons) {
+        for (LessonCard lesson : lessons) {
             var open = Ui.button(texts.text("lesson.read"), "sw-second", () -> read.accept(lesson));
             open.setId("lesson-" + lesson.id());
             open.setAccessibleText(texts.text("lesson.readSpoken", lesson.title()));

@@ -229,7 +229,7 @@ public final class Shell extends BorderPane implements Navigator {
     }
 
     private void lessons() {
-        go(Place.LESSONS, () -> new LessonList(library.lessons(language.code()), words, l -> lesson(l.id())));
+        go(Place.LESSONS, () -> new LessonList(library.lessonCards(language.code()), words, l -> lesson(l.id())));
     }
 
     private void lesson(String id) {
