@@ -9,6 +9,7 @@ import java.util.logging.Logger;
 import javafx.application.Application;
 import startwater.cli.PlayCommand;
 import startwater.cli.Startwater;
+import startwater.content.Library;
 import startwater.text.Language;
 
 /** Starts the tutor: a command, or the window; without a usable display the drill in the terminal. */
@@ -19,9 +20,19 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
+        if (args.length == 0 || args[0].startsWith("-")) {
+            readAhead();
+        }
         PrintWriter out = printer(System.out, "stdout");
         PrintWriter err = printer(System.err, "stderr");
         System.exit(Startwater.run(args, out, err, wishes -> window(wishes, out)));
+    }
+
+    /** Reads the drills while the toolkit starts: a window needs both, and there is more than one core. */
+    private static void readAhead() {
+        Thread reader = new Thread(Library::shipped, "drills");
+        reader.setDaemon(true);
+        reader.start();
     }
 
     private static int window(Startwater.WindowWishes wishes, PrintWriter out) {
