@@ -215,6 +215,7 @@ public final class DrillScreen extends BorderPane {
         boolean stacked = Look.of(getScene()).scale() >= STACK_FROM;
         go.setText(texts.text(
                 "win.go", words.when(facts.nextMinute(), model.run().now().minute())));
+        go.setAccessibleText(go.getText());
         go.setId("go");
         go.setWrapText(true);
         go.setMaxWidth(Double.MAX_VALUE);

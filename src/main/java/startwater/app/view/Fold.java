@@ -30,9 +30,10 @@ final class Fold extends VBox {
         this.content = content;
         setId("fold-" + id);
         sign.getStyleClass().add("sw-fold-sign");
-        Label name = oneLine(title, "sw-strong");
+        Label name = Ui.text(title, "sw-strong");
+        name.setWrapText(false);
         name.setMinWidth(Region.USE_PREF_SIZE);
-        Label said = oneLine(gist, "sw-label", "sw-quiet");
+        Label said = Ui.text(gist, "sw-label", "sw-quiet");
         said.setMinWidth(0);
         HBox.setHgrow(said, Priority.ALWAYS);
         head.setGraphic(Ui.row(8, sign, name, said));
@@ -44,13 +45,6 @@ final class Fold extends VBox {
         getStyleClass().add("sw-hairline-top");
         open.addListener((p, was, is) -> show());
         show();
-    }
-
-    /** Cut short with dots where it does not fit; the whole of it is spoken. */
-    private static Label oneLine(String words, String... classes) {
-        Label label = Ui.text(words, classes);
-        label.setWrapText(false);
-        return label;
     }
 
     BooleanProperty openProperty() {

@@ -5,7 +5,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Predicate;
 import javafx.application.Platform;
 import javafx.scene.Node;
@@ -24,7 +26,7 @@ import startwater.text.Language;
 
 /**
  * Paints every screen to target/gallery, in both languages, light and dark, at text size 100 and 200 percent, so that a
- * person can look at them. Needs the Monocle flags of the test run.
+ * person can look at them; and says what is cut short, laid over each other or out of our sizes. Needs the Monocle flags of the test run.
  */
 public final class ScreenGallery {
     private static final Path FOLDER = Path.of("target", "gallery");
@@ -34,6 +36,7 @@ public final class ScreenGallery {
 
     private final Shell shell;
     private final String name;
+    private final List<String> findings = new ArrayList<>();
 
     private ScreenGallery(Shell shell, String name) {
         this.shell = shell;
@@ -41,7 +44,6 @@ public final class ScreenGallery {
     }
 
     public static void main(String[] args) throws IOException, InterruptedException {
-        Files.createDirectories(FOLDER);
         try {
             paintAll(args.length == 0 ? "" : args[0]);
         } finally {
@@ -50,37 +52,63 @@ public final class ScreenGallery {
         }
     }
 
+    /**
+     * How a window looks.
+     *
+     * @param width of the scene, px; its height follows: 1280 x 800 or 1920 x 1080
+     */
+    record Pose(Language language, Theme theme, int percent, int width) {
+        static List<Pose> all() {
+            List<Pose> all = new ArrayList<>();
+            for (Language language : Language.values()) {
+                for (Theme theme : List.of(Theme.LIGHT, Theme.DARK)) {
+                    all.add(new Pose(language, theme, 100, 1280));
+                    all.add(new Pose(language, theme, 200, 1280));
+                    all.add(new Pose(language, theme, 100, 1920));
+                }
+            }
+            return all;
+        }
+
+        int height() {
+            return width == 1280 ? 800 : 1080;
+        }
+
+        String pose() {
+            String size = width == 1280 ? "" : "-" + width;
+            return language.code() + "-" + theme.name().toLowerCase(Locale.ROOT) + "-" + percent + size;
+        }
+    }
+
     /** @param only begins the names of those to paint, for example en-light-100 */
     private static void paintAll(String only) throws IOException, InterruptedException {
-        for (Language language : Language.values()) {
-            for (Theme theme : List.of(Theme.LIGHT, Theme.DARK)) {
-                for (int percent : new int[] {100, 200}) {
-                    String name =
-                            language.code() + "-" + theme.name().toLowerCase(java.util.Locale.ROOT) + "-" + percent;
-                    if (name.startsWith(only)) {
-                        paint(language, theme, percent, name);
-                    }
-                }
+        for (Pose pose : Pose.all()) {
+            if (pose.pose().startsWith(only)) {
+                paint(pose).forEach(System.out::println);
             }
         }
     }
 
-    private static void paint(Language language, Theme theme, int percent, String name)
-            throws IOException, InterruptedException {
+    /** Walks through all screens in one pose, keeps their pictures, and returns what is wrong with their layout. */
+    static List<String> paint(Pose pose) throws IOException, InterruptedException {
+        Files.createDirectories(FOLDER);
         Path folder = Files.createTempDirectory("gallery");
         AttemptFile settings = AttemptFile.in(folder);
-        settings.keep(new AttemptFile.Settings(language.code(), theme.name(), percent));
+        settings.keep(new AttemptFile.Settings(pose.language().code(), pose.theme().name(), pose.percent()));
         settings.close();
         Shell shell = Fx.call(() -> {
-            Shell made = new Shell(language, AttemptFile.in(folder));
-            Scene scene = new Scene(made, 1280, 800);
+            Shell made = new Shell(pose.language(), AttemptFile.in(folder));
+            Scene scene = new Scene(made, pose.width(), pose.height());
             made.dress(scene);
             Stage stage = new Stage();
             stage.setScene(scene);
             stage.show();
             return made;
         });
-        new ScreenGallery(shell, name).walk();
+        ScreenGallery gallery = new ScreenGallery(shell, pose.pose());
+        gallery.walk();
+        Fx.run(() -> shell.getScene().getWindow().hide());
+        return List.copyOf(gallery.findings);
     }
 
     private void walk() throws InterruptedException {
@@ -189,6 +217,7 @@ public final class ScreenGallery {
         Fx.run(() -> {
             shell.applyCss();
             shell.layout();
+            ScreenFindings.of(shell.getScene()).forEach(finding -> findings.add(screen + " " + name + ": " + finding));
             WritableImage shot = shell.getScene().snapshot(null);
             int width = (int) shot.getWidth();
             int height = (int) shot.getHeight();
