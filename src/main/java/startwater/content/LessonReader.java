@@ -67,7 +67,8 @@ public final class LessonReader {
         Loaded fresh = file.anew();
         String text = fresh.text();
         Matcher named = NAME.matcher(FileNames.base(file.file(), ""));
-        LessonFront front = text == null || !named.matches() ? null : LessonFront.read(text, named.group(), fresh.faults());
+        LessonFront front =
+                text == null || !named.matches() ? null : LessonFront.read(text, named.group(), fresh.faults());
         if (front == null || !fresh.faults().none()) {
             return Optional.empty();
         }

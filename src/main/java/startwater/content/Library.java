@@ -63,7 +63,8 @@ public final class Library {
 
     private synchronized ContentSet lessons() {
         if (lessons == null) {
-            lessons = ContentSet.of(List.of(), lessonFiles.stream().map(Loaded::anew).toList(), links(), ContentSet.UNPLAYED);
+            lessons = ContentSet.of(
+                    List.of(), lessonFiles.stream().map(Loaded::anew).toList(), links(), ContentSet.UNPLAYED);
         }
         return lessons;
     }

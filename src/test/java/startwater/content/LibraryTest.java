@@ -122,9 +122,8 @@ class LibraryTest {
                             .map(l -> new LessonCard(
                                     l.id(), l.language(), l.number(), l.title(), l.minutes(), l.skills(), l.after()))
                             .toList());
-            library.lessons(language)
-                    .forEach(lesson ->
-                            assertThat(library.lesson(lesson.id(), language)).contains(lesson));
+            library.lessons(language).forEach(lesson -> assertThat(library.lesson(lesson.id(), language))
+                    .contains(lesson));
         }
     }
 

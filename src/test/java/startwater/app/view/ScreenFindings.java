@@ -51,7 +51,9 @@ final class ScreenFindings {
         this.scale = Look.of(scene).scale();
         this.width = scene.getWidth();
         Theme theme = Look.of(scene).theme();
-        this.colours = Arrays.stream(Token.values()).map(token -> (Paint) token.in(theme)).collect(Collectors.toSet());
+        this.colours = Arrays.stream(Token.values())
+                .map(token -> (Paint) token.in(theme))
+                .collect(Collectors.toSet());
     }
 
     /** All findings of a scene as it stands, laid out. Call on the JavaFX thread. */
@@ -100,7 +102,9 @@ final class ScreenFindings {
             return;
         }
         for (Node child : labeled.getChildrenUnmodifiable()) {
-            if (child instanceof Text text && text.isVisible() && !text.getText().equals(says)) {
+            if (child instanceof Text text
+                    && text.isVisible()
+                    && !text.getText().equals(says)) {
                 add("cut short", text.getText() + " | " + says);
             }
         }
@@ -155,7 +159,9 @@ final class ScreenFindings {
             }
         }
         boolean page = control instanceof ScrollPane;
-        if (!page && control.getAccessibleRole() != AccessibleRole.NODE && name(control).isBlank()) {
+        if (!page
+                && control.getAccessibleRole() != AccessibleRole.NODE
+                && name(control).isBlank()) {
             add("no name", control.getClass().getSimpleName() + " #" + control.getId());
         }
     }
@@ -181,7 +187,9 @@ final class ScreenFindings {
                 double across = Math.min(a.getMaxX(), b.getMaxX()) - Math.max(a.getMinX(), b.getMinX());
                 double down = Math.min(a.getMaxY(), b.getMaxY()) - Math.max(a.getMinY(), b.getMinY());
                 if (across > AIR && down > AIR * scale) {
-                    add("over each other", words.get(i).text() + " | " + words.get(j).text());
+                    add(
+                            "over each other",
+                            words.get(i).text() + " | " + words.get(j).text());
                 }
             }
         }

@@ -94,7 +94,8 @@ public final class ScreenGallery {
         Files.createDirectories(FOLDER);
         Path folder = Files.createTempDirectory("gallery");
         AttemptFile settings = AttemptFile.in(folder);
-        settings.keep(new AttemptFile.Settings(pose.language().code(), pose.theme().name(), pose.percent()));
+        settings.keep(
+                new AttemptFile.Settings(pose.language().code(), pose.theme().name(), pose.percent()));
         settings.close();
         Shell shell = Fx.call(() -> {
             Shell made = new Shell(pose.language(), AttemptFile.in(folder));

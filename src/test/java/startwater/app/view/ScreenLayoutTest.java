@@ -22,8 +22,7 @@ import startwater.text.Language;
 class ScreenLayoutTest {
     /** The two that are tightest: Spanish, which is longer, and large type. */
     static List<Pose> tight() {
-        return List.of(
-                new Pose(Language.ES, Theme.LIGHT, 100, 1280), new Pose(Language.ES, Theme.DARK, 200, 1280));
+        return List.of(new Pose(Language.ES, Theme.LIGHT, 100, 1280), new Pose(Language.ES, Theme.DARK, 200, 1280));
     }
 
     static List<Pose> others() {
