@@ -22,6 +22,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.paint.Paint;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
+import org.jspecify.annotations.Nullable;
 import startwater.app.theme.Look;
 import startwater.app.theme.Theme;
 import startwater.app.theme.Token;
@@ -69,11 +70,11 @@ final class ScreenFindings {
         return List.copyOf(findings.found);
     }
 
-    private void walk(Node node, Bounds clip) {
+    private void walk(Node node, @Nullable Bounds clip) {
         if (!node.isVisible() || node.getOpacity() == 0) {
             return;
         }
-        Bounds inner = clip;
+        @Nullable Bounds inner = clip;
         if (node instanceof ScrollPane pane) {
             inner = pane.localToScene(pane.getBoundsInLocal());
         }
@@ -110,7 +111,7 @@ final class ScreenFindings {
         }
     }
 
-    private void text(Text text, Bounds clip) {
+    private void text(Text text, @Nullable Bounds clip) {
         if (text.getText().isBlank() || text.getParent() instanceof TextField) {
             return;
         }
@@ -137,7 +138,7 @@ final class ScreenFindings {
     }
 
     /** Keeps what can be seen of some words: a page that scrolls cuts them at its edge. */
-    private void shown(String text, Bounds at, Bounds clip) {
+    private void shown(String text, Bounds at, @Nullable Bounds clip) {
         if (clip == null) {
             words.add(new Shown(text, at));
             return;
