@@ -17,6 +17,9 @@ final class DayBook implements TankWatch {
     /** Share of the full ration that the filter carries, both groups, at 1 mg/L. */
     final double[] carried;
 
+    /** Share of the fish that have died. */
+    final double[] dead;
+
     private final Scenario.Fish fish;
     private int next;
 
@@ -27,6 +30,7 @@ final class DayBook implements TankWatch {
         nitrite = new double[days];
         massG = new double[days];
         carried = new double[days];
+        dead = new double[days];
     }
 
     @Override
@@ -47,6 +51,7 @@ final class DayBook implements TankWatch {
         carried[next] = Math.min(
                 y[TankLayout.AOB] / TankReadings.aobForRation(p, count, mass, temperature),
                 y[TankLayout.NOB] / TankReadings.nobForRation(p, count, mass, temperature));
+        dead[next] = 1 - TankReadings.survivalOf(y, 0);
         next++;
     }
 }

@@ -1,6 +1,7 @@
 package startwater.rehearse;
 
 import java.util.List;
+import startwater.bench.UnitSystem;
 import startwater.text.Texts;
 
 /**
@@ -9,7 +10,7 @@ import startwater.text.Texts;
  * @param weight how much it matters
  * @param entry the line of the form it is about
  * @param code which finding: its words stand under {@code reh.find.CODE} and {@code reh.do.CODE}
- * @param values numbers and words for its sentence, metric
+ * @param values numbers, words and {@link Amount}s for its sentence
  */
 public record Finding(Weight weight, Entry entry, String code, List<Object> values) {
     /** How much a finding matters. */
@@ -39,12 +40,18 @@ public record Finding(Weight weight, Entry entry, String code, List<Object> valu
     }
 
     /** The reason, one or two sentences. */
-    public String reason(Texts texts) {
-        return texts.text("reh.find." + code, values.toArray());
+    public String reason(Texts texts, UnitSystem system) {
+        return texts.text("reh.find." + code, said(texts, system));
     }
 
     /** What to do about it. */
-    public String advice(Texts texts) {
-        return texts.text("reh.do." + code, values.toArray());
+    public String advice(Texts texts, UnitSystem system) {
+        return texts.text("reh.do." + code, said(texts, system));
+    }
+
+    private Object[] said(Texts texts, UnitSystem system) {
+        return values.stream()
+                .map(value -> value instanceof Amount amount ? amount.say(texts, system) : value)
+                .toArray();
     }
 }

@@ -19,6 +19,7 @@ public enum Measure {
     /** Air, L/min; a cubic foot is 28.317 L by the foot's definition. */
     AIR_FLOW("L/min", "cfm", "l/h", 1 / 60.0),
     POWER("W", "W"),
+    DENSITY("kg/m³", "lb/gal"),
     TEMPERATURE("°C", "°F", "c", 1, "f", 1),
     CONCENTRATION("mg/L", "mg/L", "ppm", 1),
     /** mg/L as CaCO3; a German degree is 17.85 of them (10 mg CaO by definition). */
@@ -73,6 +74,7 @@ public enum Measure {
             case MASS -> Units.GRAMS_PER_OUNCE;
             case AREA -> Units.METRES_PER_FOOT * Units.METRES_PER_FOOT;
             case AIR_FLOW -> LITRES_PER_CUBIC_FOOT;
+            case DENSITY -> Units.GRAMS_PER_POUND / Units.LITRES_PER_US_GALLON;
             default -> 1;
         };
     }

@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What to expect of a start-up that keeps the standing rules, over hidden tanks drawn from what is not known. A forecast
- * only: fish move when two real tests in a row have passed, never because a day has come.
+ * only, summed up to the day on which the filter is ready and proved: fish move when two real tests in a row have passed, never because a day has come.
  *
  * @param tanks how many hidden tanks were played
  * @param days how long each was followed, d from the filling
@@ -33,6 +33,7 @@ import org.jspecify.annotations.Nullable;
  * @param workDays days with more to do than to look, feed and test
  * @param workShare share of the tanks with such work, by day
  * @param deaths fish that die
+ * @param disasters share of the tanks in which more than half of the fish die, 0..1
  * @param second the second system, or null
  */
 public record Outlook(
@@ -62,6 +63,7 @@ public record Outlook(
         Spread workDays,
         List<Double> workShare,
         Spread deaths,
+        double disasters,
         @Nullable Second second) {
     /**
      * The system to which the fish move.
@@ -69,10 +71,11 @@ public record Outlook(
      * @param massG mean mass of the fish when they are to move, g
      * @param ready days from its filling until it is ready
      * @param days how long it was followed
+     * @param moveDay day on which they are to move, from the filling of the first; null where none is told
      * @param latestStart the last safe day to fill it, from the filling of the first: the day of the move less the days in which
      *     nine tanks in ten are ready; null where no day is known or none is safe
      */
-    public record Second(double massG, Spread ready, int days, @Nullable Integer latestStart) {}
+    public record Second(double massG, Spread ready, int days, @Nullable Integer moveDay, @Nullable Integer latestStart) {}
 
     public Outlook {
         readyBy = List.copyOf(readyBy);

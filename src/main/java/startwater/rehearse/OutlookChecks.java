@@ -83,8 +83,12 @@ public final class OutlookChecks {
     private void few(@Nullable Number there, Spread needed, Entry entry) {
         if (there != null && there.doubleValue() < Math.floor(needed.high())) {
             boolean count = entry == Entry.STRIPS || entry == Entry.CHLORIDE_STRIPS;
+            Measure measure = count ? Measure.COUNT : Measure.MASS;
             found.add(Finding.warn(
-                    entry, count ? "fewPieces" : "fewGrams", there.doubleValue(), Math.ceil(needed.high())));
+                    entry,
+                    count ? "fewPieces" : "fewGrams",
+                    new Amount(there.doubleValue(), measure),
+                    new Amount(Math.ceil(needed.high()), measure)));
         }
     }
 }

@@ -16,6 +16,8 @@ public final class Rehearsal {
     /** Hidden tanks, unless asked otherwise: the ends of the band then stand to about two days. */
     public static final int TANKS = 200;
 
+    private static final double HALF = 0.5;
+
     private Rehearsal() {}
 
     /** Looks on while tanks are played; called from several threads. */
@@ -74,7 +76,7 @@ public final class Rehearsal {
         Integer latest = move == null || Double.isInfinite(ready.high()) || move < ready.high()
                 ? null
                 : (int) Math.floor(move - ready.high());
-        return new Outlook.Second(massG, ready, present.keeper().days(), latest);
+        return new Outlook.Second(massG, ready, present.keeper().days(), move, latest);
     }
 
     private static double inTable(OwnSystem own, double massG) {
@@ -115,9 +117,10 @@ public final class Rehearsal {
                 spread(all, TankStory::chlorideStrips),
                 spread(all, TankStory::workDays),
                 IntStream.range(0, days)
-                        .mapToObj(day -> share(all, t -> t.work()[day]))
+                        .mapToObj(day -> share(all, t -> day < t.work().length && t.work()[day]))
                         .toList(),
                 spread(all, TankStory::deaths),
+                share(all, t -> t.deaths() > HALF * fish.count()),
                 second);
     }
 

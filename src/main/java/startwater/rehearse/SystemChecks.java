@@ -66,7 +66,7 @@ public final class SystemChecks {
         if (volume == null) {
             found.add(Finding.refuse(volumeEntry, "noVolume"));
         } else if (volume < LEAST_VOLUME_L || volume > MOST_VOLUME_L) {
-            found.add(Finding.refuse(volumeEntry, "volumeRange", volume, LEAST_VOLUME_L, MOST_VOLUME_L));
+            found.add(Finding.refuse(volumeEntry, "volumeRange", litres(volume), litres(LEAST_VOLUME_L), litres(MOST_VOLUME_L)));
         }
         Entry mediaEntry = second ? Entry.SECOND_MEDIA : Entry.MEDIA;
         Entry litresEntry = second ? Entry.SECOND_LITRES : Entry.MEDIA_LITRES;
@@ -83,7 +83,7 @@ public final class SystemChecks {
         } else {
             warmth(water, warmthEntry);
             if (vessel.setPointC() != null && vessel.roomC() == null && !second) {
-                found.add(Finding.assumed(Entry.ROOM, "roomUnknown", vessel.setPointC()));
+                found.add(Finding.assumed(Entry.ROOM, "roomUnknown", degrees(vessel.setPointC())));
             }
         }
         if (volume != null && area != null && water != null) {
@@ -97,13 +97,13 @@ public final class SystemChecks {
             return;
         }
         if (water < species.coldLimitC() || water > species.warmLimitC()) {
-            found.add(Finding.refuse(entry, "temperature", water, species.coldLimitC(), species.warmLimitC()));
+            found.add(Finding.refuse(entry, "temperature", degrees(water), degrees(species.coldLimitC()), degrees(species.warmLimitC())));
         } else if (species.appetite().temperature(water) < LITTLE_APPETITE) {
-            found.add(Finding.warn(entry, "littleAppetite", water));
+            found.add(Finding.warn(entry, "littleAppetite", degrees(water)));
         }
         Double room = own.vessel().roomC();
         if (room != null && (room < species.coldLimitC() || room > species.warmLimitC())) {
-            found.add(Finding.warn(Entry.ROOM, "roomHarms", room));
+            found.add(Finding.warn(Entry.ROOM, "roomHarms", degrees(room)));
         }
     }
 
@@ -120,14 +120,14 @@ public final class SystemChecks {
         double share = Reckoned.loadShare(species, count, mass, protein, area.median(), water);
         double ration = Reckoned.rationG(species, count, mass, water);
         if (share > 1) {
-            found.add(Finding.refuse(litresEntry, "loadOverMedia", ration, area.median(), ration / share, count / share));
+            found.add(Finding.refuse(litresEntry, "loadOverMedia", grams(ration), new Amount(area.median(), Measure.AREA), grams(ration / share), StrictMath.floor(count / share)));
         } else if (share > HIGH_LOAD) {
-            found.add(Finding.warn(litresEntry, "loadHigh", 100 * share, ration));
+            found.add(Finding.warn(litresEntry, "loadHigh", 100 * share));
         }
         Double flow = vessel.pumpLPerHour();
         double needed = Reckoned.ammoniaMgPerDay(species, count, mass, protein) / 24 / TAKEN_BY_A_PASS;
         if (flow != null && flow < needed) {
-            found.add(Finding.warn(Entry.PUMP_FLOW, "flowLow", flow, needed));
+            found.add(Finding.warn(Entry.PUMP_FLOW, "flowLow", new Amount(flow, Measure.FLOW), new Amount(needed, Measure.FLOW)));
         }
         dosable(species, count, mass, protein, volume);
     }
@@ -163,16 +163,16 @@ public final class SystemChecks {
             found.add(Finding.refuse(
                     Entry.MASS,
                     "massOutside",
-                    mass,
-                    species.feed().massRangeG().low(),
-                    species.feed().massRangeG().high()));
+                    grams(mass),
+                    grams(species.feed().massRangeG().low()),
+                    grams(species.feed().massRangeG().high())));
         }
         if (stock.proteinPercent() == null) {
             found.add(Finding.assumed(Entry.PROTEIN, "protein", OwnScenario.PROTEIN_PERCENT));
         }
         Double volume = own.vessel().volumeL();
         if (species != null && count != null && mass != null && volume != null && inTable(species, mass)) {
-            density(count * mass / volume);
+            crowded(count * mass / volume);
             oxygen(species, count, mass, volume);
         }
     }
@@ -182,11 +182,11 @@ public final class SystemChecks {
                 && mass <= species.feed().massRangeG().high();
     }
 
-    private void density(double kgPerM3) {
+    private void crowded(double kgPerM3) {
         if (kgPerM3 > MOST_KG_PER_M3) {
-            found.add(Finding.refuse(Entry.COUNT, "tooDense", kgPerM3, MOST_KG_PER_M3));
+            found.add(Finding.refuse(Entry.COUNT, "tooDense", density(kgPerM3), density(MOST_KG_PER_M3)));
         } else if (kgPerM3 > MANY_KG_PER_M3) {
-            found.add(Finding.warn(Entry.COUNT, "dense", kgPerM3, MANY_KG_PER_M3));
+            found.add(Finding.warn(Entry.COUNT, "dense", density(kgPerM3), density(MANY_KG_PER_M3)));
         }
     }
 
@@ -202,7 +202,7 @@ public final class SystemChecks {
         double atGuidance =
                 Reckoned.oxygenGainMgPerHour(weak, volume, water, species.guidance().oxygenMgPerL());
         if (use > atCritical) {
-            found.add(Finding.refuse(Entry.AIR_POWER, "noOxygen", use / 1000, atCritical / 1000, count * atCritical / use));
+            found.add(Finding.refuse(Entry.AIR_POWER, "noOxygen", use / 1000, atCritical / 1000, StrictMath.floor(count * atCritical / use)));
         } else if (use > atGuidance) {
             found.add(Finding.warn(Entry.AIR_POWER, "littleOxygen", use / 1000, species.guidance().oxygenMgPerL()));
         }
@@ -254,5 +254,21 @@ public final class SystemChecks {
                 found.add(Finding.assumed(Entry.MOVE_DAY, "noMoveDay"));
             }
         }
+    }
+
+    private static Amount litres(double value) {
+        return new Amount(value, Measure.VOLUME);
+    }
+
+    private static Amount grams(double value) {
+        return new Amount(value, Measure.MASS);
+    }
+
+    private static Amount degrees(double value) {
+        return new Amount(value, Measure.TEMPERATURE);
+    }
+
+    private static Amount density(double value) {
+        return new Amount(value, Measure.DENSITY);
     }
 }

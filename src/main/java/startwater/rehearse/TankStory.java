@@ -5,10 +5,11 @@ import startwater.drill.Decision;
 import startwater.drill.DrillRun;
 import startwater.drill.Scenario;
 import startwater.drill.VisitRecord;
+import startwater.drill.Written;
 import startwater.fish.Species;
-import startwater.score.Outcome;
 import startwater.score.Policies;
 import startwater.score.PolicyPlayer;
+import startwater.strip.Pad;
 import startwater.water.Chlorine;
 
 /**
@@ -24,7 +25,8 @@ import startwater.water.Chlorine;
  * @param volumes of water changed, tanks
  * @param neutraliserG for the first filling and all changes, g
  * @param work by day: whether more than looking, feeding and testing was to be done
- * @param deaths fish
+ * @param deaths fish, until then
+ * @param over day on which the start-up is over: ready and proved; all sums and peaks run until then
  */
 record TankStory(
         double ready,
@@ -41,7 +43,11 @@ record TankStory(
         int strips,
         int chlorideStrips,
         boolean[] work,
-        double deaths) {
+        double deaths,
+        int over) {
+    /** A filter is proved by two tests; with a day to spare (the standing rules). */
+    static final int PROOF_DAYS = 3;
+
     /** Plays a scenario with a full shelf on one hidden tank. */
     static TankStory of(Scenario s, long seed) {
         int days = s.keeper().days();
@@ -50,8 +56,9 @@ record TankStory(
         DrillRun run = PolicyPlayer.play(s, Policies.CAREFUL, seed, DrillRun.Pace.EVERY_VISIT, book);
         double ready = Double.isNaN(run.filterDay()) ? Double.POSITIVE_INFINITY : run.filterDay();
         double volume = s.system().volumeL();
-        Tally tally = new Tally(days);
-        run.past().visits().forEach(tally::add);
+        int over = Double.isInfinite(ready) ? days : Math.min(days, (int) Math.ceil(ready) + PROOF_DAYS);
+        Tally tally = new Tally(over);
+        run.past().visits().stream().filter(v -> v.day() < over).forEach(tally::add);
         double litres = tally.changed * volume;
         double gPerL = s.source().statedChlorineMgPerL() * Chlorine.THIOSULFATE_MG_PER_MG / 1000;
         int at = Double.isInfinite(ready) ? days - 1 : Math.min(days - 1, (int) Math.ceil(ready));
@@ -68,15 +75,16 @@ record TankStory(
                 tally.bicarbonate,
                 tally.ammonium,
                 (litres + volume) * gPerL,
-                s.shelf().strips() - run.stripsLeft(),
-                s.shelf().chlorideStrips() - run.chlorideStripsLeft(),
+                tally.strips,
+                tally.chlorideStrips,
                 tally.work,
-                s.fishCount() * Outcome.of(run).deathsFraction());
+                s.fishCount() * book.dead[Math.max(0, over - 1)],
+                over);
     }
 
     int peakDay(double[] daily) {
         int peak = 0;
-        for (int day = 1; day < daily.length; day++) {
+        for (int day = 1; day < over; day++) {
             peak = daily[day] > daily[peak] ? day : peak;
         }
         return peak;
@@ -98,12 +106,16 @@ record TankStory(
         private double bicarbonate;
         private double ammonium;
         private double feed = 1;
+        private int strips;
+        private int chlorideStrips;
 
         Tally(int days) {
             work = new boolean[days];
         }
 
         void add(VisitRecord visit) {
+            strips += dipped(visit, false);
+            chlorideStrips += dipped(visit, true);
             Decision d = visit.decision();
             if (d == null) {
                 return;
@@ -123,6 +135,16 @@ record TankStory(
             if (hands && day < work.length) {
                 work[day] = true;
             }
+        }
+    
+        /** Strips whose readings were written at a visit, of one kind. */
+        private static int dipped(VisitRecord visit, boolean chloride) {
+            return (int) visit.written().stream()
+                    .filter(w -> (w.pad() == Pad.CHLORIDE) == chloride)
+                    .mapToInt(Written::strip)
+                    .filter(strip -> strip != Written.OWN_KIT)
+                    .distinct()
+                    .count();
         }
     }
 }
