@@ -78,7 +78,12 @@ public record OwnSystem(
             @Nullable Double flowLPerMin,
             @Nullable Double stones,
             String strength,
-            boolean spare) {}
+            boolean spare) {
+        /** Whether nothing is told about the air. */
+        boolean untold() {
+            return powerW == null && flowLPerMin == null && stones == null && strength.isEmpty();
+        }
+    }
 
     /**
      * Fish in it, or to come.

@@ -206,7 +206,7 @@ public final class SystemChecks {
         } else if (use > atGuidance) {
             found.add(Finding.warn(Entry.AIR_POWER, "littleOxygen", use / 1000, species.guidance().oxygenMgPerL()));
         }
-        if (kla.sd() >= Facts.of("air.unknown").sd()) {
+        if (own.air().untold()) {
             found.add(Finding.assumed(Entry.AIR_STRENGTH, "airUnknown"));
         }
         if (!own.air().spare()) {
