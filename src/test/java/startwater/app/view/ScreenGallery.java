@@ -81,6 +81,7 @@ public final class ScreenGallery {
             return made;
         });
         new ScreenGallery(shell, name).walk();
+        RehearsalGallery.paint(language, theme, percent, name);
     }
 
     private void walk() throws InterruptedException {
@@ -185,22 +186,26 @@ public final class ScreenGallery {
     }
 
     private void keep(String screen) {
-        Path file = FOLDER.resolve("screen-" + screen + "-" + name + ".png");
         Fx.run(() -> {
             shell.applyCss();
             shell.layout();
-            WritableImage shot = shell.getScene().snapshot(null);
-            int width = (int) shot.getWidth();
-            int height = (int) shot.getHeight();
-            int[] pixels = new int[width * height];
-            shot.getPixelReader().getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), pixels, 0, width);
-            BufferedImage copy = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
-            copy.setRGB(0, 0, width, height, pixels, 0, width);
-            try {
-                ImageIO.write(copy, "png", file.toFile());
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
+            write(shell.getScene(), screen + "-" + name);
         });
+    }
+
+    /** Writes a picture of a scene, on the thread that paints. */
+    static void write(Scene scene, String screen) {
+        WritableImage shot = scene.snapshot(null);
+        int width = (int) shot.getWidth();
+        int height = (int) shot.getHeight();
+        int[] pixels = new int[width * height];
+        shot.getPixelReader().getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), pixels, 0, width);
+        BufferedImage copy = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
+        copy.setRGB(0, 0, width, height, pixels, 0, width);
+        try {
+            ImageIO.write(copy, "png", FOLDER.resolve("screen-" + screen + ".png").toFile());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }
