@@ -2,6 +2,7 @@ package startwater.rehearse;
 
 import java.util.List;
 import startwater.bench.UnitSystem;
+import startwater.text.Refusal;
 import startwater.text.Texts;
 
 /**
@@ -10,7 +11,7 @@ import startwater.text.Texts;
  * @param weight how much it matters
  * @param entry the line of the form it is about
  * @param code which finding: its words stand under {@code reh.find.CODE} and {@code reh.do.CODE}
- * @param values numbers, words and {@link Amount}s for its sentence
+ * @param values numbers, words, {@link Amount}s and {@link Refusal}s for its sentence
  */
 public record Finding(Weight weight, Entry entry, String code, List<Object> values) {
     /** How much a finding matters. */
@@ -50,8 +51,13 @@ public record Finding(Weight weight, Entry entry, String code, List<Object> valu
     }
 
     private Object[] said(Texts texts, UnitSystem system) {
-        return values.stream()
-                .map(value -> value instanceof Amount amount ? amount.say(texts, system) : value)
-                .toArray();
+        return values.stream().map(value -> said(value, texts, system)).toArray();
+    }
+
+    private static Object said(Object value, Texts texts, UnitSystem system) {
+        if (value instanceof Amount amount) {
+            return amount.say(texts, system);
+        }
+        return value instanceof Refusal refusal ? refusal.say(texts) : value;
     }
 }

@@ -57,9 +57,13 @@ public final class FormReader {
                     "reh.entry.range",
                     entry.measure().shown(entry.low(), form.units()),
                     entry.measure().shown(entry.high(), form.units()),
-                    entry.measure().unit(form.units()));
+                    spaced(entry.measure().unit(form.units())));
         }
         return entry.kind() == Entry.Kind.WHOLE && value != Math.rint(value) ? Refusal.of("reh.entry.whole") : null;
+    }
+
+    private static String spaced(String unit) {
+        return unit.isEmpty() ? "" : " " + unit;
     }
 
     /** The number, canonical; null where it is unknown or refused. */

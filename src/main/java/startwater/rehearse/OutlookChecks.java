@@ -35,7 +35,7 @@ public final class OutlookChecks {
     private void ready() {
         double chance = outlook.readyBy(outlook.days());
         if (chance < UNLIKELY) {
-            found.add(Finding.warn(Entry.MEDIA_LITRES, "neverReady", 100 * chance, outlook.days()));
+            found.add(Finding.warn(Entry.MEDIA_LITRES, "neverReady", Math.rint(100 * chance), outlook.days()));
         }
         Integer move = own.moveDay();
         if (move == null) {
@@ -44,10 +44,10 @@ public final class OutlookChecks {
         Outlook.Second second = outlook.second();
         if (second != null) {
             if (second.latestStart() == null) {
-                found.add(Finding.warn(Entry.MOVE_DAY, "secondTooLate", move, second.ready().high()));
+                found.add(Finding.warn(Entry.MOVE_DAY, "secondTooLate", move, Math.ceil(Math.min(second.days(), second.ready().high()))));
             }
         } else if (outlook.readyBy(move) < SAFE) {
-            found.add(Finding.warn(Entry.MOVE_DAY, "moveEarly", move, 100 * outlook.readyBy(move)));
+            found.add(Finding.warn(Entry.MOVE_DAY, "moveEarly", move, Math.rint(100 * outlook.readyBy(move))));
         }
     }
 
@@ -65,7 +65,16 @@ public final class OutlookChecks {
                 most = Math.max(most, outlook.workShare().get(Math.max(0, day)));
             }
             if (most >= BUSY) {
-                found.add(Finding.warn(Entry.AWAY, "awayBusy", away.fromDay(), away.toDay() - 1, 100 * most));
+                boolean one = away.toDay() - away.fromDay() <= 1;
+                found.add(
+                        one
+                                ? Finding.warn(Entry.AWAY, "awayBusyDay", away.fromDay(), Math.rint(100 * most))
+                                : Finding.warn(
+                                        Entry.AWAY,
+                                        "awayBusy",
+                                        away.fromDay(),
+                                        away.toDay() - 1,
+                                        Math.rint(100 * most)));
             }
         }
     }

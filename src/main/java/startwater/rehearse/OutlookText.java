@@ -82,6 +82,9 @@ public final class OutlookText {
         List<String> chances = new ArrayList<>();
         for (int day = CHANCE_STEP; day <= outlook.days(); day += CHANCE_STEP) {
             chances.add(texts.text("reh.out.chanceBy", day, Math.rint(100 * outlook.readyBy(day))));
+            if (outlook.readyBy(day) == outlook.readyBy(outlook.days())) {
+                break;
+            }
         }
         return String.join("; ", chances);
     }

@@ -7,6 +7,7 @@ import startwater.drill.Prior;
 import startwater.fish.Species;
 import startwater.quantity.OutOfRangeException;
 import startwater.tank.SourceWater;
+import startwater.text.Refusal;
 
 /** What is impossible, what will hurt, and what was taken for granted in the learner's system. */
 public final class SystemChecks {
@@ -54,8 +55,9 @@ public final class SystemChecks {
 
     private void unreadable() {
         for (Entry entry : Entry.values()) {
-            if (FormReader.refusal(form, entry) != null) {
-                found.add(Finding.refuse(entry, "unreadable", form.answer(entry)));
+            Refusal refusal = FormReader.refusal(form, entry);
+            if (refusal != null) {
+                found.add(Finding.refuse(entry, "unreadable", form.answer(entry), refusal));
             }
         }
     }

@@ -76,7 +76,7 @@ class OutlookTest {
         Outlook late = Rehearsal.of(OwnSystem.of(soon), 12, 1, Rehearsal.Progress.NONE);
         assertThat(Objects.requireNonNull(late.second()).latestStart()).isNull();
         assertThat(Systems.codes(OutlookChecks.of(OwnSystem.of(soon), late), Finding.Weight.WARN))
-                .contains("secondTooLate", "fewPieces", "awayBusy");
+                .contains("secondTooLate", "fewPieces", "awayBusyDay");
     }
 
     @Test

@@ -74,7 +74,7 @@ class SystemChecksTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "mediaLitres=1.2 L|loadHigh|mediaLitres",
+                "mediaLitres=2.5 L|loadHigh|mediaLitres",
                 "count=600;airPower=60;mediaLitres=60|dense|count",
                 "away=10-11|awayLong|away",
                 "spareAir=no|noSpare|spareAir",

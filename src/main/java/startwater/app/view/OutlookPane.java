@@ -3,7 +3,9 @@ package startwater.app.view;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
+import javafx.geometry.VPos;
 import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
@@ -117,7 +119,9 @@ final class OutlookPane extends VBox {
         grid.getColumnConstraints().addAll(what, much);
         List<OutlookText.Row> rows = said.rows();
         for (int i = 1; i < rows.size(); i++) {
-            grid.add(Ui.text(rows.get(i).what(), "sw-quiet"), 0, i);
+            Label name = Ui.text(rows.get(i).what(), "sw-quiet");
+            GridPane.setValignment(name, VPos.TOP);
+            grid.add(name, 0, i);
             grid.add(Ui.text(rows.get(i).much()), 1, i);
         }
         return grid;

@@ -8,6 +8,7 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -19,12 +20,14 @@ import javafx.util.StringConverter;
 import startwater.app.model.RehearsalModel;
 import startwater.bench.UnitSystem;
 import startwater.rehearse.Entry;
+import startwater.rehearse.Examples;
 import startwater.text.Refusal;
 import startwater.text.Texts;
 
 /** The form in sections. What cannot be read stays in its field with the reason below it. */
 final class RehearsalForm extends VBox {
     private static final double LABEL_EM = 11;
+    private static final double SIDE_BY_SIDE_EM = 24;
     private static final double GAP = 6;
 
     private final RehearsalModel model;
@@ -33,9 +36,17 @@ final class RehearsalForm extends VBox {
     private final Map<Entry, Label> reasons = new EnumMap<>(Entry.class);
     private final Map<Entry.Section, Fold> folds = new EnumMap<>(Entry.Section.class);
 
-    /** @param focused told whose field has the focus */
-    RehearsalForm(RehearsalModel model, Texts texts, Consumer<Entry> focused) {
+    /** @param focused told whose field has the focus, @param anew called when the whole form has changed */
+    RehearsalForm(RehearsalModel model, Texts texts, Consumer<Entry> focused, Runnable anew) {
         super(GAP);
+        Button example = Ui.button(texts.text("rehwin.example"), "", () -> {
+            model.take(Examples.barrel());
+            anew.run();
+        });
+        example.setId("example");
+        VBox intro = new VBox(8, Ui.text(texts.text("rehwin.intro"), "sw-quiet"), example);
+        intro.setPadding(new Insets(4, 4, 8, 4));
+        getChildren().add(intro);
         this.model = model;
         this.texts = texts;
         this.focused = focused;
@@ -86,7 +97,6 @@ final class RehearsalForm extends VBox {
         String name = texts.text("reh.label." + entry.key());
         String unit = entry.measure().unit(model.form().units());
         Label label = Ui.text(name);
-        label.setStyle("-fx-pref-width: " + LABEL_EM + "em; -fx-min-width: " + LABEL_EM + "em;");
         Node field = entry.options().isEmpty() ? typed(entry) : chosen(entry);
         field.setId("field-" + entry.key());
         field.setAccessibleText(
@@ -99,17 +109,52 @@ final class RehearsalForm extends VBox {
             }
         });
         HBox.setHgrow(field, Priority.ALWAYS);
-        HBox row = Ui.row(8, label, field);
+        HBox answer = Ui.row(8, field);
+        HBox.setHgrow(answer, Priority.ALWAYS);
         if (!unit.isEmpty()) {
             Label shown = Ui.text(unit, "sw-label", "sw-quiet");
             shown.setStyle("-fx-min-width: 3em;");
-            row.getChildren().add(shown);
+            answer.getChildren().add(shown);
         }
         Label reason = Ui.text("", "sw-label", "sw-danger");
         reason.managedProperty().bind(reason.textProperty().isNotEmpty());
         reasons.put(entry, reason);
         say(entry);
-        return new VBox(2, row, reason);
+        return new Line(label, answer, reason);
+    }
+
+    /** Name and field side by side; one above the other where large text leaves no room. */
+    private static final class Line extends VBox {
+        private final HBox row = Ui.row(8);
+        private final Label label;
+        private final HBox answer;
+        private final Label reason;
+
+        Line(Label label, HBox answer, Label reason) {
+            super(2);
+            this.label = label;
+            this.answer = answer;
+            this.reason = reason;
+            arrange();
+            widthProperty().addListener((p, was, is) -> arrange());
+        }
+
+        private void arrange() {
+            boolean narrow = getWidth() > 0 && getWidth() < SIDE_BY_SIDE_EM * label.getFont().getSize();
+            boolean stands = !getChildren().isEmpty() && getChildren().contains(answer) == narrow;
+            if (stands) {
+                return;
+            }
+            row.getChildren().clear();
+            getChildren().clear();
+            label.setStyle(narrow ? "" : "-fx-pref-width: " + LABEL_EM + "em; -fx-min-width: " + LABEL_EM + "em;");
+            if (narrow) {
+                getChildren().addAll(label, answer, reason);
+            } else {
+                row.getChildren().addAll(label, answer);
+                getChildren().addAll(row, reason);
+            }
+        }
     }
 
     private TextField typed(Entry entry) {

@@ -21,7 +21,6 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import startwater.app.model.RehearsalModel;
 import startwater.rehearse.Entry;
-import startwater.rehearse.Examples;
 import startwater.rehearse.Rehearsal;
 import startwater.rehearse.RehearseTexts;
 import startwater.text.Texts;
@@ -63,7 +62,7 @@ public final class RehearsalView extends BorderPane {
         this.model = model;
         this.texts = texts;
         this.actions = actions;
-        this.form = new RehearsalForm(model, texts, this::help);
+        this.form = new RehearsalForm(model, texts, this::help, this::fresh);
         this.outlook = new OutlookPane(texts, this::correct);
         this.expect = Ui.button(texts.text("rehwin.expect"), "sw-primary", this::reckon);
         this.stop = Ui.button(texts.text("rehwin.stop"), "", this::stop);
@@ -104,21 +103,14 @@ public final class RehearsalView extends BorderPane {
         return column;
     }
 
-    private VBox head() {
-        Button example = Ui.button(texts.text("rehwin.example"), "", () -> {
-            model.take(Examples.barrel());
-            fresh();
-        });
-        example.setId("example");
-        FlowPane line = new FlowPane(
+    private FlowPane head() {
+        FlowPane head = new FlowPane(
                 16,
                 8,
                 Ui.text(texts.text("rehwin.title"), "sw-title"),
-                RehearsalForm.units(model, texts, this::fresh),
-                example);
-        line.setRowValignment(javafx.geometry.VPos.CENTER);
-        VBox head = new VBox(4, line, Ui.text(texts.text("rehwin.intro"), "sw-quiet"));
-        head.setPadding(new Insets(16, 24, 10, 24));
+                RehearsalForm.units(model, texts, this::fresh));
+        head.setRowValignment(javafx.geometry.VPos.CENTER);
+        head.setPadding(new Insets(12, 24, 8, 24));
         head.getStyleClass().add("sw-hairline-bottom");
         return head;
     }
@@ -175,7 +167,7 @@ public final class RehearsalView extends BorderPane {
 
     /** The form anew, in other units or with other answers. */
     private void fresh() {
-        form = new RehearsalForm(model, texts, this::help);
+        form = new RehearsalForm(model, texts, this::help, this::fresh);
         formPlace.setContent(form);
     }
 
