@@ -97,7 +97,8 @@ public final class RehearseCommand implements Callable<Integer> {
         UnitSystem wanted = units(commands);
         Form form;
         if (ask) {
-            form = new RehearseTalk(PlayCommand.terminal(print), texts).ask(wanted == null ? UnitSystem.METRIC : wanted);
+            form = new RehearseTalk(PlayCommand.terminal(print), texts)
+                    .ask(wanted == null ? UnitSystem.METRIC : wanted);
         } else if (example) {
             form = Examples.barrel();
         } else if (file == null) {

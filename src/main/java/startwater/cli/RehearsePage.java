@@ -28,7 +28,8 @@ record RehearsePage(Form form, Texts texts) {
                 .append("\n\n");
         new OutlookText(outlook, texts, form.units())
                 .rows()
-                .forEach(row -> page.append(row.what()).append(": ").append(row.much()).append('\n'));
+                .forEach(row ->
+                        page.append(row.what()).append(": ").append(row.much()).append('\n'));
         page.append('\n')
                 .append(texts.text("reh.out.readyMeans"))
                 .append('\n')

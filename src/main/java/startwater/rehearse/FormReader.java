@@ -49,8 +49,7 @@ public final class FormReader {
         }
         Double value = entry.measure().canonical(number.value(), number.unit(), form.units());
         if (value == null) {
-            return Refusal.of(
-                    "reh.entry.unit", number.unit(), entry.measure().unit(form.units()));
+            return Refusal.of("reh.entry.unit", number.unit(), entry.measure().unit(form.units()));
         }
         if (value < entry.low() || value > entry.high()) {
             return Refusal.of(
@@ -107,7 +106,10 @@ public final class FormReader {
     private static double clock(String part) {
         String[] both = part.strip().split(":", 2);
         return Double.parseDouble(both[0])
-                + Math.min(59, Double.parseDouble(both[1].replaceAll("\\D", "").isEmpty() ? "0" : both[1].replaceAll("\\D", "")))
+                + Math.min(
+                                59,
+                                Double.parseDouble(
+                                        both[1].replaceAll("\\D", "").isEmpty() ? "0" : both[1].replaceAll("\\D", "")))
                         / 60;
     }
 

@@ -61,10 +61,7 @@ final class KeeperChecks {
         }
         Double alkalinity = own.tap().alkalinityMgPerL();
         Double bicarbonate = shelf.bicarbonateG();
-        if (alkalinity != null
-                && alkalinity < LOW_ALKALINITY_MG_PER_L
-                && bicarbonate != null
-                && bicarbonate == 0) {
+        if (alkalinity != null && alkalinity < LOW_ALKALINITY_MG_PER_L && bicarbonate != null && bicarbonate == 0) {
             found.add(Finding.warn(Entry.BICARBONATE, "noBicarbonate", alkalinity));
         }
         Double ammonium = shelf.ammoniumG();

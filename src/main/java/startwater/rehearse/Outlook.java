@@ -75,7 +75,12 @@ public record Outlook(
      * @param latestStart the last safe day to fill it, from the filling of the first: the day of the move less the days in which
      *     nine tanks in ten are ready; null where no day is known or none is safe
      */
-    public record Second(double massG, Spread ready, int days, @Nullable Integer moveDay, @Nullable Integer latestStart) {}
+    public record Second(
+            double massG,
+            Spread ready,
+            int days,
+            @Nullable Integer moveDay,
+            @Nullable Integer latestStart) {}
 
     public Outlook {
         readyBy = List.copyOf(readyBy);

@@ -44,7 +44,11 @@ public final class OutlookChecks {
         Outlook.Second second = outlook.second();
         if (second != null) {
             if (second.latestStart() == null) {
-                found.add(Finding.warn(Entry.MOVE_DAY, "secondTooLate", move, Math.ceil(Math.min(second.days(), second.ready().high()))));
+                found.add(Finding.warn(
+                        Entry.MOVE_DAY,
+                        "secondTooLate",
+                        move,
+                        Math.ceil(Math.min(second.days(), second.ready().high()))));
             }
         } else if (outlook.readyBy(move) < SAFE) {
             found.add(Finding.warn(Entry.MOVE_DAY, "moveEarly", move, Math.rint(100 * outlook.readyBy(move))));
@@ -61,7 +65,9 @@ public final class OutlookChecks {
     private void away() {
         for (Scenario.Away away : own.away()) {
             double most = 0;
-            for (int day = (int) away.fromDay() - 1; day < away.toDay() && day < outlook.workShare().size(); day++) {
+            for (int day = (int) away.fromDay() - 1;
+                    day < away.toDay() && day < outlook.workShare().size();
+                    day++) {
                 most = Math.max(most, outlook.workShare().get(Math.max(0, day)));
             }
             if (most >= BUSY) {

@@ -111,7 +111,9 @@ public final class OutlookText {
     private String work() {
         int[] busy = outlook.busy(BUSY);
         String days = texts.text(
-                "reh.out.workIs", day(outlook.workDays().low()), day(outlook.workDays().high()));
+                "reh.out.workIs",
+                day(outlook.workDays().low()),
+                day(outlook.workDays().high()));
         return busy[0] < 0 ? days : days + "; " + texts.text("reh.out.busy", busy[0], busy[1]);
     }
 
@@ -136,7 +138,12 @@ public final class OutlookText {
         double high = day(second.ready().high());
         if (latest != null && second.moveDay() != null) {
             return texts.text(
-                    "reh.out.secondBy", latest, day(second.ready().low()), high, second.moveDay(), grams(second.massG()));
+                    "reh.out.secondBy",
+                    latest,
+                    day(second.ready().low()),
+                    high,
+                    second.moveDay(),
+                    grams(second.massG()));
         }
         return texts.text("reh.out.secondTakes", day(second.ready().low()), high);
     }

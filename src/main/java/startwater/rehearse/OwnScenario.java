@@ -58,7 +58,8 @@ public final class OwnScenario {
                 own.name(),
                 Starting.FISHLESS,
                 second.vessel(),
-                new OwnSystem.Air(null, null, null, second.airStrength(), own.air().spare()),
+                new OwnSystem.Air(
+                        null, null, null, second.airStrength(), own.air().spare()),
                 new OwnSystem.Stock(stock.species(), stock.count(), massG, stock.proteinPercent(), stock.meals()),
                 own.tap(),
                 own.visits(),
@@ -74,14 +75,35 @@ public final class OwnScenario {
         int days = horizonDays(s.system().setPointC());
         Scenario.Shelf h = s.shelf();
         Scenario.Shelf full = new Scenario.Shelf(
-                AMPLE_G, AMPLE_G, h.sodaAshG(), AMPLE_G, AMPLE_G, AMPLE_STRIPS, AMPLE_STRIPS,
-                h.oxygenMeter(), h.phMeter(), h.ripeMediaShare(), h.spareAirKlaPerHour());
+                AMPLE_G,
+                AMPLE_G,
+                h.sodaAshG(),
+                AMPLE_G,
+                AMPLE_G,
+                AMPLE_STRIPS,
+                AMPLE_STRIPS,
+                h.oxygenMeter(),
+                h.phMeter(),
+                h.ripeMediaShare(),
+                h.spareAirKlaPerHour());
         Scenario.Keeper k = s.keeper();
-        Scenario.Keeper longer =
-                new Scenario.Keeper(k.visitsAtHours(), days, within(own.away(), days), 1, List.of(0));
+        Scenario.Keeper longer = new Scenario.Keeper(k.visitsAtHours(), days, within(own.away(), days), 1, List.of(0));
         return new Scenario(
-                s.id(), s.number(), s.text(), s.skills(), s.exposes(), s.rules(), s.system(), s.fish(),
-                s.plannedFish(), s.source(), s.start(), s.unknowns(), longer, full, s.events());
+                s.id(),
+                s.number(),
+                s.text(),
+                s.skills(),
+                s.exposes(),
+                s.rules(),
+                s.system(),
+                s.fish(),
+                s.plannedFish(),
+                s.source(),
+                s.start(),
+                s.unknowns(),
+                longer,
+                full,
+                s.events());
     }
 
     /** How long a start is followed at most, d: the colder, the longer (published: weeks at 25 °C, months in the cold). */
@@ -125,8 +147,20 @@ public final class OwnScenario {
         FilterMedia media = vessel.media() == null ? FilterMedia.STATIC_PLASTIC : vessel.media();
         double areaM2 = rounded(Math.min(MOST_AREA_M2, area.median()));
         Scenario.Water water = new Scenario.Water(
-                volume, media.id(), areaM2, rounded(kla.median()), Reckoned.SURFACE_KLA, 0.4, 600, 0,
-                waterC(vessel), 2, vessel.setPointC() != null ? vessel.roomC() : null, 0, 0, 0);
+                volume,
+                media.id(),
+                areaM2,
+                rounded(kla.median()),
+                Reckoned.SURFACE_KLA,
+                0.4,
+                600,
+                0,
+                waterC(vessel),
+                2,
+                vessel.setPointC() != null ? vessel.roomC() : null,
+                0,
+                0,
+                0);
         Scenario.Fish fish = fish(own);
         Scenario.Keeper everyVisit = new Scenario.Keeper(visits(own), days, within(own.away(), days), 1, List.of(0));
         Map<Unknown, Prior> unknowns = new EnumMap<>(Unknown.class);

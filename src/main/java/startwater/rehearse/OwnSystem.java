@@ -185,8 +185,7 @@ public record OwnSystem(
 
     private static Second second(FormReader r) {
         Double own = r.number(Entry.SECOND_SET_POINT);
-        Vessel vessel =
-                vessel(r, Entry.SECOND_VOLUME, Entry.SECOND_MEDIA, Entry.SECOND_AREA, Entry.SECOND_LITRES, own);
+        Vessel vessel = vessel(r, Entry.SECOND_VOLUME, Entry.SECOND_MEDIA, Entry.SECOND_AREA, Entry.SECOND_LITRES, own);
         return new Second(vessel, r.choice(Entry.SECOND_AIR));
     }
 

@@ -35,12 +35,16 @@ final class OwnWords {
     }
 
     private static String line(String words) {
-        return words.length() <= CARD_LINE ? words : words.substring(0, CARD_LINE - 1).strip() + "…";
+        return words.length() <= CARD_LINE
+                ? words
+                : words.substring(0, CARD_LINE - 1).strip() + "…";
     }
 
     /** A name as a title may have it: one line, no braces or control characters. */
     private static String name(String typed) {
-        String plain = typed.replaceAll("[\\p{Cntrl}{}<>\\[\\]]", " ").replaceAll("\\s+", " ").strip();
+        String plain = typed.replaceAll("[\\p{Cntrl}{}<>\\[\\]]", " ")
+                .replaceAll("\\s+", " ")
+                .strip();
         return plain.isEmpty() ? "-" : plain;
     }
 
@@ -52,6 +56,8 @@ final class OwnWords {
                 .replaceAll("[^a-z0-9]+", "-")
                 .replaceAll("^-+|-+$", "");
         String cut = plain.length() > 40 ? plain.substring(0, 40).replaceAll("-+$", "") : plain;
-        return cut.isEmpty() || !Character.isLetter(cut.charAt(0)) ? "own-system" + (cut.isEmpty() ? "" : "-" + cut) : cut;
+        return cut.isEmpty() || !Character.isLetter(cut.charAt(0))
+                ? "own-system" + (cut.isEmpty() ? "" : "-" + cut)
+                : cut;
     }
 }

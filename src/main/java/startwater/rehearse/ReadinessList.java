@@ -111,7 +111,10 @@ public final class ReadinessList {
                 while (end + 1 < share.size() && share.get(end + 1) >= BUSY) {
                     end++;
                 }
-                html.row("td", end == day ? texts.text("reh.list.single", day) : texts.text("reh.list.span", day, end), "");
+                html.row(
+                        "td",
+                        end == day ? texts.text("reh.list.single", day) : texts.text("reh.list.span", day, end),
+                        "");
                 day = end;
             }
         }
@@ -135,8 +138,8 @@ public final class ReadinessList {
                 Objects.requireNonNull(stock.massG()),
                 OwnScenario.protein(own),
                 OwnScenario.waterC(own.vessel()));
-        return Math.rint(
-                Reckoned.minutesWithoutAir(species, use, Objects.requireNonNull(own.vessel().volumeL())));
+        return Math.rint(Reckoned.minutesWithoutAir(
+                species, use, Objects.requireNonNull(own.vessel().volumeL())));
     }
 
     private void move() {

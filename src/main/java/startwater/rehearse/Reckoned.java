@@ -67,8 +67,7 @@ final class Reckoned {
     private static Prior.LogNormal byFlow(double litresPerMin, double sd, double volumeL) {
         Facts.Fact share = Facts.of("air.taken-up-percent");
         double mgPerHour = litresPerMin * 60 * OXYGEN_G_PER_L_AIR * 1000 * share.value() / 100;
-        return new Prior.LogNormal(
-                mgPerHour / (TEST_OXYGEN_MG_PER_L * volumeL), StrictMath.hypot(share.sd(), sd));
+        return new Prior.LogNormal(mgPerHour / (TEST_OXYGEN_MG_PER_L * volumeL), StrictMath.hypot(share.sd(), sd));
     }
 
     /** Table ration of all fish at this temperature, g a day. */
@@ -78,7 +77,20 @@ final class Reckoned {
 
     private static TankParameters filter(Species species, double areaM2, double proteinPercent) {
         return new TankParameters(
-                species, 1000, areaM2, 1, 1, 1, 1, SURFACE_KLA, 0.4, 600e-6, 0, proteinPercent / 100, 1, 2,
+                species,
+                1000,
+                areaM2,
+                1,
+                1,
+                1,
+                1,
+                SURFACE_KLA,
+                0.4,
+                600e-6,
+                0,
+                proteinPercent / 100,
+                1,
+                2,
                 Sensitivity.of(1));
     }
 

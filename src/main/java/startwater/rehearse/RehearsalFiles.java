@@ -56,7 +56,8 @@ public final class RehearsalFiles {
             String other = id + SECOND;
             put(
                     folder.resolve(other + YAML),
-                    ScenarioYaml.of(OwnScenario.second(own, other, outlook.second().massG())));
+                    ScenarioYaml.of(
+                            OwnScenario.second(own, other, outlook.second().massG())));
         }
         return new Written(drill, beside);
     }

@@ -20,7 +20,10 @@ public final class ScenarioYaml {
     public static String of(Scenario s) {
         ScenarioYaml yaml = new ScenarioYaml();
         yaml.comment("head");
-        yaml.line(0, "schema", 1).line(0, "id", s.id()).line(0, "number", s.number()).open(0, "text");
+        yaml.line(0, "schema", 1)
+                .line(0, "id", s.id())
+                .line(0, "number", s.number())
+                .open(0, "text");
         for (Language language : Language.values()) {
             yaml.words(language.code(), s.words(language.code()));
         }
@@ -56,7 +59,11 @@ public final class ScenarioYaml {
 
     private ScenarioYaml line(int depth, String key, @Nullable Object value) {
         if (value != null) {
-            out.append("  ".repeat(depth)).append(key).append(": ").append(written(value)).append('\n');
+            out.append("  ".repeat(depth))
+                    .append(key)
+                    .append(": ")
+                    .append(written(value))
+                    .append('\n');
         }
         return this;
     }
@@ -71,7 +78,8 @@ public final class ScenarioYaml {
             return exact.signum() == 0 ? "0" : exact.toPlainString();
         }
         if (value instanceof List<?> list) {
-            return "[" + String.join(", ", list.stream().map(ScenarioYaml::written).toList()) + "]";
+            return "["
+                    + String.join(", ", list.stream().map(ScenarioYaml::written).toList()) + "]";
         }
         if (value instanceof String text) {
             return text.matches("[a-z][a-z0-9-]*") && !text.matches("true|false|null|yes|no|on|off|y|n")
@@ -154,7 +162,11 @@ public final class ScenarioYaml {
         for (Unknown unknown : Unknown.values()) {
             Prior prior = unknowns.get(unknown);
             if (prior != null) {
-                out.append("  ").append(unknown.key()).append(": ").append(prior(prior)).append('\n');
+                out.append("  ")
+                        .append(unknown.key())
+                        .append(": ")
+                        .append(prior(prior))
+                        .append('\n');
             }
         }
     }

@@ -34,7 +34,9 @@ final class Seeds {
         if (litres != null && litres > 0) {
             return ripeL / litres;
         }
-        String kind = own.vessel().media() == null ? "static-plastic" : own.vessel().media().id();
+        String kind = own.vessel().media() == null
+                ? "static-plastic"
+                : own.vessel().media().id();
         return Facts.of("media." + kind).value() * ripeL / 1000 / area.median();
     }
 

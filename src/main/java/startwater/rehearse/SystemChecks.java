@@ -68,7 +68,8 @@ public final class SystemChecks {
         if (volume == null) {
             found.add(Finding.refuse(volumeEntry, "noVolume"));
         } else if (volume < LEAST_VOLUME_L || volume > MOST_VOLUME_L) {
-            found.add(Finding.refuse(volumeEntry, "volumeRange", litres(volume), litres(LEAST_VOLUME_L), litres(MOST_VOLUME_L)));
+            found.add(Finding.refuse(
+                    volumeEntry, "volumeRange", litres(volume), litres(LEAST_VOLUME_L), litres(MOST_VOLUME_L)));
         }
         Entry mediaEntry = second ? Entry.SECOND_MEDIA : Entry.MEDIA;
         Entry litresEntry = second ? Entry.SECOND_LITRES : Entry.MEDIA_LITRES;
@@ -99,7 +100,12 @@ public final class SystemChecks {
             return;
         }
         if (water < species.coldLimitC() || water > species.warmLimitC()) {
-            found.add(Finding.refuse(entry, "temperature", degrees(water), degrees(species.coldLimitC()), degrees(species.warmLimitC())));
+            found.add(Finding.refuse(
+                    entry,
+                    "temperature",
+                    degrees(water),
+                    degrees(species.coldLimitC()),
+                    degrees(species.warmLimitC())));
         } else if (species.appetite().temperature(water) < LITTLE_APPETITE) {
             found.add(Finding.warn(entry, "littleAppetite", degrees(water)));
         }
@@ -122,14 +128,21 @@ public final class SystemChecks {
         double share = Reckoned.loadShare(species, count, mass, protein, area.median(), water);
         double ration = Reckoned.rationG(species, count, mass, water);
         if (share > 1) {
-            found.add(Finding.refuse(litresEntry, "loadOverMedia", grams(ration), new Amount(area.median(), Measure.AREA), grams(ration / share), StrictMath.floor(count / share)));
+            found.add(Finding.refuse(
+                    litresEntry,
+                    "loadOverMedia",
+                    grams(ration),
+                    new Amount(area.median(), Measure.AREA),
+                    grams(ration / share),
+                    StrictMath.floor(count / share)));
         } else if (share > HIGH_LOAD) {
             found.add(Finding.warn(litresEntry, "loadHigh", 100 * share));
         }
         Double flow = vessel.pumpLPerHour();
         double needed = Reckoned.ammoniaMgPerDay(species, count, mass, protein) / 24 / TAKEN_BY_A_PASS;
         if (flow != null && flow < needed) {
-            found.add(Finding.warn(Entry.PUMP_FLOW, "flowLow", new Amount(flow, Measure.FLOW), new Amount(needed, Measure.FLOW)));
+            found.add(Finding.warn(
+                    Entry.PUMP_FLOW, "flowLow", new Amount(flow, Measure.FLOW), new Amount(needed, Measure.FLOW)));
         }
         dosable(species, count, mass, protein, volume);
     }
@@ -138,7 +151,9 @@ public final class SystemChecks {
     private void dosable(Species species, int count, double mass, double protein, double volume) {
         double perDay = Reckoned.ammoniaMgPerDay(species, count, mass, protein) / volume;
         boolean fishless = own.starting() != Starting.FISH_IN;
-        if (fishless && perDay > OwnScenario.DOSE_MG_PER_L && found.stream().noneMatch(f -> f.code().equals("overDose"))) {
+        if (fishless
+                && perDay > OwnScenario.DOSE_MG_PER_L
+                && found.stream().noneMatch(f -> f.code().equals("overDose"))) {
             found.add(Finding.warn(
                     Entry.COUNT,
                     "overDose",
@@ -201,19 +216,27 @@ public final class SystemChecks {
         double use = Reckoned.oxygenUseMgPerHour(species, count, mass, OwnScenario.protein(own), water);
         double atCritical = Reckoned.oxygenGainMgPerHour(kla.median(), volume, water, species.criticalOxygenMgPerL());
         double weak = kla.at(-1.2816);
-        double atGuidance =
-                Reckoned.oxygenGainMgPerHour(weak, volume, water, species.guidance().oxygenMgPerL());
+        double atGuidance = Reckoned.oxygenGainMgPerHour(
+                weak, volume, water, species.guidance().oxygenMgPerL());
         if (use > atCritical) {
-            found.add(Finding.refuse(Entry.AIR_POWER, "noOxygen", use / 1000, atCritical / 1000, StrictMath.floor(count * atCritical / use)));
+            found.add(Finding.refuse(
+                    Entry.AIR_POWER,
+                    "noOxygen",
+                    use / 1000,
+                    atCritical / 1000,
+                    StrictMath.floor(count * atCritical / use)));
         } else if (use > atGuidance) {
-            found.add(Finding.warn(Entry.AIR_POWER, "littleOxygen", use / 1000, species.guidance().oxygenMgPerL()));
+            found.add(Finding.warn(
+                    Entry.AIR_POWER,
+                    "littleOxygen",
+                    use / 1000,
+                    species.guidance().oxygenMgPerL()));
         }
         if (own.air().untold()) {
             found.add(Finding.assumed(Entry.AIR_STRENGTH, "airUnknown"));
         }
         if (!own.air().spare()) {
-            found.add(Finding.warn(
-                    Entry.SPARE_AIR, "noSpare", Reckoned.minutesWithoutAir(species, use, volume)));
+            found.add(Finding.warn(Entry.SPARE_AIR, "noSpare", Reckoned.minutesWithoutAir(species, use, volume)));
         }
     }
 
@@ -221,9 +244,15 @@ public final class SystemChecks {
         OwnSystem.Tap tap = own.tap();
         assumedWhereNull(tap.ph(), Entry.TAP_PH, "tapPh", Facts.of("tap.ph").value());
         assumedWhereNull(
-                tap.alkalinityMgPerL(), Entry.TAP_ALKALINITY, "tapAlkalinity", Facts.of("tap.alkalinity").value());
+                tap.alkalinityMgPerL(),
+                Entry.TAP_ALKALINITY,
+                "tapAlkalinity",
+                Facts.of("tap.alkalinity").value());
         assumedWhereNull(
-                tap.chlorideMgPerL(), Entry.TAP_CHLORIDE, "tapChloride", Facts.of("tap.chloride").value());
+                tap.chlorideMgPerL(),
+                Entry.TAP_CHLORIDE,
+                "tapChloride",
+                Facts.of("tap.chloride").value());
         assumedWhereNull(tap.chlorineMgPerL(), Entry.TAP_CHLORINE, "tapChlorine", OwnScenario.statedChlorine(own));
         Double ph = tap.ph();
         Double alkalinity = tap.alkalinityMgPerL();

@@ -136,7 +136,7 @@ record TankStory(
                 work[day] = true;
             }
         }
-    
+
         /** Strips whose readings were written at a visit, of one kind. */
         private static int dipped(VisitRecord visit, boolean chloride) {
             return (int) visit.written().stream()

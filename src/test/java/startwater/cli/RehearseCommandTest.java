@@ -36,7 +36,16 @@ class RehearseCommandTest {
     void theExampleIsRehearsedWrittenCheckedAndPlayed() throws IOException, FormFile.Unreadable {
         Path drill = folder.resolve("my-barrel.yaml");
         Path list = folder.resolve("list.html");
-        assertThat(run("rehearse", "--example", "--seeds", "4", "--lang", "en", "--out", drill.toString(), "--list",
+        assertThat(run(
+                        "rehearse",
+                        "--example",
+                        "--seeds",
+                        "4",
+                        "--lang",
+                        "en",
+                        "--out",
+                        drill.toString(),
+                        "--list",
                         list.toString()))
                 .isZero();
         assertThat(out.toString()).contains("Filter ready: day", "A forecast never moves fish", " gal ");
@@ -44,13 +53,15 @@ class RehearseCommandTest {
         assertThat(Files.readString(list)).contains("Ready to fill: Example barrel");
         assertThat(run("check", drill.toString())).isZero();
         Path answers = Files.writeString(folder.resolve("answers.txt"), "");
-        assertThat(run("play", drill.toString(), "--answers", answers.toString(), "--lang", "en")).isZero();
+        assertThat(run("play", drill.toString(), "--answers", answers.toString(), "--lang", "en"))
+                .isZero();
         assertThat(out.toString()).contains("Example barrel");
     }
 
     @Test
     void jsonIsMetricAndHoldsTheWholeBand() {
-        assertThat(run("rehearse", "--example", "--seeds", "4", "--json", "--lang", "es")).isZero();
+        assertThat(run("rehearse", "--example", "--seeds", "4", "--json", "--lang", "es"))
+                .isZero();
         JsonNode root = JsonMapper.builder().build().readTree(out.toString());
         assertThat(root.path("possible").asBoolean()).isTrue();
         JsonNode outlook = root.path("outlook");
@@ -74,7 +85,8 @@ class RehearseCommandTest {
         assertThat(run("rehearse", broken.toString(), "--lang", "en")).isEqualTo(2);
         assertThat(run("rehearse", "--lang", "en")).isEqualTo(2);
         assertThat(run("rehearse", "--example", "--seeds", "0", "--lang", "en")).isEqualTo(2);
-        assertThat(run("rehearse", folder.resolve("none.json").toString(), "--lang", "es")).isEqualTo(2);
+        assertThat(run("rehearse", folder.resolve("none.json").toString(), "--lang", "es"))
+                .isEqualTo(2);
         assertThat(err.toString().lines()).hasSize(4).allMatch(line -> !line.contains("Exception"));
     }
 

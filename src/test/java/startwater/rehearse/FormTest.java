@@ -127,7 +127,8 @@ class FormTest {
         for (Entry entry : Entry.values()) {
             assertThat(texts.text("reh.label." + entry.key())).isNotBlank().hasSizeLessThan(40);
             assertThat(texts.text("reh.help." + entry.key())).hasSizeBetween(15, 230);
-            entry.options().forEach(option -> assertThat(texts.text("reh.choice." + option)).isNotBlank());
+            entry.options().forEach(option -> assertThat(texts.text("reh.choice." + option))
+                    .isNotBlank());
         }
     }
 }

@@ -52,7 +52,8 @@ class OutlookTest {
         Outlook usual = outlook(Systems.SPONGE_BARREL, 4);
         ForkJoinPool one = new ForkJoinPool(1);
         try {
-            assertThat(one.submit(() -> outlook(Systems.SPONGE_BARREL, 4)).get()).isEqualTo(usual);
+            assertThat(one.submit(() -> outlook(Systems.SPONGE_BARREL, 4)).get())
+                    .isEqualTo(usual);
         } finally {
             one.shutdownNow();
         }

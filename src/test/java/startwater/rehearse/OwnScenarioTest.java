@@ -29,7 +29,8 @@ class OwnScenarioTest {
     }
 
     private static Prior.LogNormal prior(Form form, Unknown unknown) {
-        return (Prior.LogNormal) java.util.Objects.requireNonNull(drill(form).unknowns().get(unknown));
+        return (Prior.LogNormal)
+                java.util.Objects.requireNonNull(drill(form).unknowns().get(unknown));
     }
 
     @ParameterizedTest
@@ -46,8 +47,19 @@ class OwnScenarioTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"null", "12", "{x: 1}", "a \"b\" \\ c", "日本の池", "…", "# no", "Tab\tand\nline", "TODO tank",
-                "A very long name of a tank that no card could ever hold on one line", "-: -"})
+            strings = {
+                "null",
+                "12",
+                "{x: 1}",
+                "a \"b\" \\ c",
+                "日本の池",
+                "…",
+                "# no",
+                "Tab\tand\nline",
+                "TODO tank",
+                "A very long name of a tank that no card could ever hold on one line",
+                "-: -"
+            })
     void anyNameCanBeWritten(String name) {
         Form form = Systems.form(Systems.TROUT_RACEWAY).with(Entry.NAME, name);
         String id = RehearsalFiles.nameOf(form).replace(".yaml", "");
@@ -60,7 +72,9 @@ class OwnScenarioTest {
     /** A form with least answers, for every species, media and way of starting, still makes a sound drill. */
     @ParameterizedTest
     @CsvSource({
-        "nile-tilapia, sponge, 26", "channel-catfish, sand, 27", "rainbow-trout, moving-bed, 13",
+        "nile-tilapia, sponge, 26",
+        "channel-catfish, sand, 27",
+        "rainbow-trout, moving-bed, 13",
         "common-carp, static-plastic, 20"
     })
     void whatIsNotToldMakesASoundDrillAllTheSame(String species, String media, String room) {
@@ -77,7 +91,8 @@ class OwnScenarioTest {
                     .with(Entry.MASS, "20");
             assertThat(SystemChecks.possible(SystemChecks.of(form))).isTrue();
             String yaml = ScenarioYaml.of(drill(form));
-            assertThat(ScenarioReader.read("own.yaml", yaml.getBytes(StandardCharsets.UTF_8)).faults())
+            assertThat(ScenarioReader.read("own.yaml", yaml.getBytes(StandardCharsets.UTF_8))
+                            .faults())
                     .isEmpty();
         }
     }
@@ -86,10 +101,12 @@ class OwnScenarioTest {
     void whatIsNotKnownIsWiderThanWhatIs() {
         Form told = Systems.form(Systems.TROUT_RACEWAY);
         Form vague = told.with(Entry.AIR_POWER, "");
-        assertThat(prior(vague, Unknown.AIR).sd()).isGreaterThan(prior(told, Unknown.AIR).sd());
+        assertThat(prior(vague, Unknown.AIR).sd())
+                .isGreaterThan(prior(told, Unknown.AIR).sd());
         assertThat(prior(told, Unknown.AIR).sd()).isGreaterThan(0.2);
         Form area = told.with(Entry.MEDIA_AREA, "300");
-        assertThat(prior(told, Unknown.AOB_SEED).sd()).isGreaterThan(prior(area, Unknown.AOB_SEED).sd());
+        assertThat(prior(told, Unknown.AOB_SEED).sd())
+                .isGreaterThan(prior(area, Unknown.AOB_SEED).sd());
         assertThat(prior(area, Unknown.AOB_SEED).sd()).isGreaterThan(0.8);
         assertThat(drill(told).unknowns().get(Unknown.SOURCE_ALKALINITY)).isEqualTo(new Prior.Uniform(144, 216));
         assertThat(drill(told.with(Entry.TAP_ALKALINITY, "")).unknowns().get(Unknown.SOURCE_ALKALINITY))
@@ -98,7 +115,8 @@ class OwnScenarioTest {
 
     @Test
     void airByPowerFlowStonesAndLooksComesToLikeAmounts() {
-        Form bare = Systems.form(Systems.TROUT_RACEWAY).with(Entry.VOLUME, "1800").with(Entry.AIR_POWER, "");
+        Form bare =
+                Systems.form(Systems.TROUT_RACEWAY).with(Entry.VOLUME, "1800").with(Entry.AIR_POWER, "");
         double byPower = drill(bare.with(Entry.AIR_POWER, "60")).system().airKlaPerHour();
         double byFlow = drill(bare.with(Entry.AIR_FLOW, "70")).system().airKlaPerHour();
         double byStones = drill(bare.with(Entry.AIR_STONES, "23")).system().airKlaPerHour();

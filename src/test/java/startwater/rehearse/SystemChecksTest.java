@@ -104,13 +104,13 @@ class SystemChecksTest {
     @ParameterizedTest
     @FieldSource("startwater.rehearse.Systems#ALL")
     void sensibleSystemsAreNotRefused(String name) {
-        assertThat(Systems.codes(SystemChecks.of(Systems.form(name)), Finding.Weight.REFUSE)).isEmpty();
+        assertThat(Systems.codes(SystemChecks.of(Systems.form(name)), Finding.Weight.REFUSE))
+                .isEmpty();
     }
 
     @Test
     void anEmptyFormSaysAllThatIsNeeded() {
         assertThat(Systems.codes(SystemChecks.of(Form.EMPTY), Finding.Weight.REFUSE))
-                .containsExactlyInAnyOrder(
-                        "noVolume", "noMedia", "noTemperature", "noSpecies", "noCount", "noMass");
+                .containsExactlyInAnyOrder("noVolume", "noMedia", "noTemperature", "noSpecies", "noCount", "noMass");
     }
 }

@@ -29,7 +29,9 @@ class LanguageFilesTest {
     private static final Pattern LITERAL = Pattern.compile("\"([A-Za-z][A-Za-z0-9.\\-_]*)\"");
 
     @ParameterizedTest
-    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI, REHEARSAL, REHEARSE, FORM, "/startwater/cli/help"})
+    @ValueSource(
+            strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI, REHEARSAL, REHEARSE, FORM, "/startwater/cli/help"
+            })
     void bothLanguagesHaveTheSameKeys(String file) {
         assertThat(Texts.of(Language.ES, file).keys())
                 .isNotEmpty()

@@ -46,8 +46,7 @@ public final class RehearsalModel {
      * @param outlook what to expect; null where the system was refused
      * @param findings what speaks against it, weightiest first
      */
-    public record Result(
-            Form form, @Nullable Outlook outlook, List<Finding> findings) {
+    public record Result(Form form, @Nullable Outlook outlook, List<Finding> findings) {
         public Result {
             findings = List.copyOf(findings);
         }
@@ -75,9 +74,7 @@ public final class RehearsalModel {
         } catch (FormFile.Unreadable e) {
             try {
                 Files.move(
-                        file,
-                        file.resolveSibling(KEPT + ".unread"),
-                        java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+                        file, file.resolveSibling(KEPT + ".unread"), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
             } catch (IOException stays) {
                 // It stays where it is; the next answer is kept over it.
             }

@@ -62,8 +62,7 @@ final class OutlookPane extends VBox {
                         rows(said));
         findings(result);
         getChildren()
-                .add(Ui.text(
-                        texts.text("reh.out.tanks", outlook.tanks(), outlook.days()), "sw-label", "sw-quiet"));
+                .add(Ui.text(texts.text("reh.out.tanks", outlook.tanks(), outlook.days()), "sw-label", "sw-quiet"));
     }
 
     private StartUpChart chart(Outlook outlook, OutlookText said) {
@@ -144,8 +143,8 @@ final class OutlookPane extends VBox {
     }
 
     private VBox finding(Finding finding, RehearsalModel.Result result) {
-        Hyperlink line = Ui.link(
-                texts.text("reh.label." + finding.entry().key()), () -> correct.accept(finding.entry()));
+        Hyperlink line =
+                Ui.link(texts.text("reh.label." + finding.entry().key()), () -> correct.accept(finding.entry()));
         return new VBox(
                 2,
                 line,

@@ -55,11 +55,7 @@ final class RehearsalForm extends VBox {
                     .map(e -> texts.text("reh.label." + e.key()))
                     .collect(Collectors.joining(", "));
             Fold fold = new Fold(
-                    texts,
-                    "section-" + section,
-                    texts.text("reh.section." + section),
-                    gist,
-                    () -> section(section));
+                    texts, "section-" + section, texts.text("reh.section." + section), gist, () -> section(section));
             folds.put(section, fold);
             getChildren().add(fold);
         }
@@ -83,7 +79,11 @@ final class RehearsalForm extends VBox {
         }
         double at = sceneToLocal(field.localToScene(field.getBoundsInLocal())).getMinY();
         double room = getHeight() - place.getViewportBounds().getHeight();
-        place.setVvalue(room <= 0 ? 0 : Math.max(0, Math.min(1, (at - place.getViewportBounds().getHeight() / 3) / room)));
+        place.setVvalue(
+                room <= 0
+                        ? 0
+                        : Math.max(
+                                0, Math.min(1, (at - place.getViewportBounds().getHeight() / 3) / room)));
     }
 
     private VBox section(Entry.Section section) {
@@ -140,7 +140,8 @@ final class RehearsalForm extends VBox {
         }
 
         private void arrange() {
-            boolean narrow = getWidth() > 0 && getWidth() < SIDE_BY_SIDE_EM * label.getFont().getSize();
+            boolean narrow = getWidth() > 0
+                    && getWidth() < SIDE_BY_SIDE_EM * label.getFont().getSize();
             boolean stands = !getChildren().isEmpty() && getChildren().contains(answer) == narrow;
             if (stands) {
                 return;

@@ -105,10 +105,7 @@ public final class RehearsalView extends BorderPane {
 
     private FlowPane head() {
         FlowPane head = new FlowPane(
-                16,
-                8,
-                Ui.text(texts.text("rehwin.title"), "sw-title"),
-                RehearsalForm.units(model, texts, this::fresh));
+                16, 8, Ui.text(texts.text("rehwin.title"), "sw-title"), RehearsalForm.units(model, texts, this::fresh));
         head.setRowValignment(javafx.geometry.VPos.CENTER);
         head.setPadding(new Insets(12, 24, 8, 24));
         head.getStyleClass().add("sw-hairline-bottom");
@@ -133,9 +130,12 @@ public final class RehearsalView extends BorderPane {
 
     private VBox right() {
         Button save = Ui.button(texts.text("rehwin.save"), "", this::save);
-        Button play = Ui.button(texts.text("rehwin.play"), "", () -> written(model::save, actions.play(), "rehwin.saved"));
+        Button play =
+                Ui.button(texts.text("rehwin.play"), "", () -> written(model::save, actions.play(), "rehwin.saved"));
         Button print = Ui.button(
-                texts.text("rehwin.print"), "", () -> written(() -> model.list(texts), actions.show(), "rehwin.listed"));
+                texts.text("rehwin.print"),
+                "",
+                () -> written(() -> model.list(texts), actions.show(), "rehwin.listed"));
         save.setId("save");
         play.setId("play");
         print.setId("print");
@@ -175,8 +175,8 @@ public final class RehearsalView extends BorderPane {
         working(true);
         said.setText(texts.text("rehwin.working", Rehearsal.TANKS));
         work = Background.run(
-                () -> java.util.Optional.ofNullable(model.reckon(done -> Platform.runLater(
-                        () -> progress.setProgress(Math.max(progress.getProgress(), done))))),
+                () -> java.util.Optional.ofNullable(model.reckon(
+                        done -> Platform.runLater(() -> progress.setProgress(Math.max(progress.getProgress(), done))))),
                 reckoned -> reckoned.ifPresent(result -> {
                     working(false);
                     model.show(result);

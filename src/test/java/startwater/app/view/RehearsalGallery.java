@@ -29,8 +29,8 @@ public final class RehearsalGallery {
             for (Language language : Language.values()) {
                 for (Theme theme : new Theme[] {Theme.LIGHT, Theme.DARK}) {
                     for (int percent : new int[] {100, 200}) {
-                        String name = language.code() + "-" + theme.name().toLowerCase(java.util.Locale.ROOT) + "-"
-                                + percent;
+                        String name =
+                                language.code() + "-" + theme.name().toLowerCase(java.util.Locale.ROOT) + "-" + percent;
                         if (args.length == 0 || name.startsWith(args[0])) {
                             paint(language, theme, percent, name);
                         }

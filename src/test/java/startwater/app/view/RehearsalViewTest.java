@@ -139,7 +139,8 @@ class RehearsalViewTest {
         RehearsalView view = open(Language.EN, 100);
         press(view, "expect");
         await();
-        assertThat(Objects.requireNonNull(model.resultProperty().get()).outlook()).isNull();
+        assertThat(Objects.requireNonNull(model.resultProperty().get()).outlook())
+                .isNull();
         Fx.run(() -> view.correct(Entry.STRIPS));
         assertThat(Fx.<Boolean>call(() -> view.lookup("#field-strips") != null)).isTrue();
     }
@@ -158,7 +159,9 @@ class RehearsalViewTest {
             view.applyCss();
             view.layout();
             for (Node node : all(view)) {
-                if (node.isFocusTraversable() && node.getId() != null && node.getId().startsWith("field-")) {
+                if (node.isFocusTraversable()
+                        && node.getId() != null
+                        && node.getId().startsWith("field-")) {
                     assertThat(node.getAccessibleText()).as(node.getId()).isNotBlank();
                     assertThat(node.getAccessibleHelp()).as(node.getId()).isNotBlank();
                 }

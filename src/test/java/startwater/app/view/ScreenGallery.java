@@ -203,7 +203,8 @@ public final class ScreenGallery {
         BufferedImage copy = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
         copy.setRGB(0, 0, width, height, pixels, 0, width);
         try {
-            ImageIO.write(copy, "png", FOLDER.resolve("screen-" + screen + ".png").toFile());
+            ImageIO.write(
+                    copy, "png", FOLDER.resolve("screen-" + screen + ".png").toFile());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
