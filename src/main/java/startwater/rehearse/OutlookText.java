@@ -100,7 +100,7 @@ public final class OutlookText {
 
     private void dose(List<Row> rows, String key, Spread grams) {
         if (grams.high() > 0) {
-            rows.add(row(key, texts.text("reh.out.upTo", grams(grams.high()))));
+            rows.add(row(key, texts.text("reh.out.upTo", new Amount(grams.high(), Measure.MASS).enough(texts, system))));
         }
     }
 
@@ -158,6 +158,6 @@ public final class OutlookText {
     }
 
     private String litres(double value) {
-        return new Amount(value, Measure.VOLUME).say(texts, system);
+        return new Amount(value, Measure.VOLUME).about(texts, system);
     }
 }

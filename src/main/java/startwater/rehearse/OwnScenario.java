@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import startwater.biofilter.FilterMedia;
 import startwater.drill.Calendar;
 import startwater.drill.Prior;
@@ -27,7 +28,8 @@ public final class OwnScenario {
     private static final double MOST_AREA_M2 = 10_000;
     private static final int FIRST_NUMBER = 200;
     private static final int NUMBERS = 800;
-    private static final double MOST_ALKALINITY = 500;
+    private static final double LEAST_C = 1;
+    private static final double MOST_C = 40;
     private static final double WARM_C = 24;
     private static final double MILD_C = 18;
     private static final List<Double> MORNING = List.of(8.0);
@@ -117,25 +119,23 @@ public final class OwnScenario {
     }
 
     static double waterC(OwnSystem.Vessel vessel) {
-        return Objects.requireNonNull(vessel.waterC(), "temperature");
+        return playable(Objects.requireNonNull(vessel.waterC(), "temperature"));
+    }
+
+    /** Within what a drill may keep, °C. */
+    private static double playable(double temperatureC) {
+        return Math.max(LEAST_C, Math.min(MOST_C, temperatureC));
+    }
+
+    /** The room's own temperature matters where heater or cooler keep another. */
+    private static @Nullable Double roomC(OwnSystem.Vessel vessel) {
+        Double room = vessel.roomC();
+        return vessel.setPointC() == null || room == null ? null : Double.valueOf(playable(room));
     }
 
     static double protein(OwnSystem own) {
         Double protein = own.stock().proteinPercent();
         return protein == null ? PROTEIN_PERCENT : protein;
-    }
-
-    static double statedChlorine(OwnSystem own) {
-        Double stated = own.tap().chlorineMgPerL();
-        return stated == null ? Facts.of("tap.stated-chlorine").value() : stated;
-    }
-
-    /** Where the source's temperature is not known it is as warm as the room, or else as the tank. */
-    static double tapC(OwnSystem own) {
-        Double tap = own.tap().temperatureC();
-        Double room = own.vessel().roomC();
-        Double water = own.vessel().waterC();
-        return tap != null ? tap : room != null ? Math.min(40, room) : water != null ? Math.min(40, water) : MILD_C;
     }
 
     private static Scenario scenario(OwnSystem own, String id, boolean fishIn) {
@@ -157,7 +157,7 @@ public final class OwnScenario {
                 0,
                 waterC(vessel),
                 2,
-                vessel.setPointC() != null ? vessel.roomC() : null,
+                roomC(vessel),
                 0,
                 0,
                 0);
@@ -166,7 +166,7 @@ public final class OwnScenario {
         Map<Unknown, Prior> unknowns = new EnumMap<>(Unknown.class);
         unknowns.put(Unknown.AIR, new Prior.LogNormal(1, rounded(StrictMath.hypot(0.2, kla.sd()))));
         Seeds.put(own, area, unknowns);
-        tap(own, unknowns);
+        OwnTap.put(own, unknowns);
         Scenario drill = new Scenario(
                 id,
                 number(id),
@@ -181,7 +181,7 @@ public final class OwnScenario {
                 water,
                 fishIn ? fish : null,
                 fishIn ? null : fish,
-                source(own),
+                OwnTap.source(own),
                 new Scenario.Start(0, List.of()),
                 unknowns,
                 everyVisit,
@@ -231,49 +231,6 @@ public final class OwnScenario {
                 .filter(a -> a.fromDay() < days)
                 .map(a -> new Scenario.Away(a.fromDay(), Math.min(a.toDay(), days)))
                 .toList();
-    }
-
-    private static Scenario.Source source(OwnSystem own) {
-        OwnSystem.Tap tap = own.tap();
-        double stated = statedChlorine(own);
-        return new Scenario.Source(
-                rounded(tapC(own)),
-                or(tap.ph(), Facts.of("tap.ph").value()),
-                or(tap.alkalinityMgPerL(), Facts.of("tap.alkalinity").value()),
-                or(tap.ammoniaMgPerL(), 0),
-                or(tap.nitrateMgPerL(), 1),
-                or(tap.chlorideMgPerL(), Facts.of("tap.chloride").value()),
-                0,
-                rounded(stated / 2),
-                stated);
-    }
-
-    private static double or(@org.jspecify.annotations.Nullable Double value, double otherwise) {
-        return value == null ? otherwise : value;
-    }
-
-    /** A reading is good to half a block; what was not read may be anything usual. */
-    private static void tap(OwnSystem own, Map<Unknown, Prior> unknowns) {
-        OwnSystem.Tap tap = own.tap();
-        Facts.Fact ph = Facts.of("tap.ph");
-        unknowns.put(
-                Unknown.SOURCE_PH,
-                tap.ph() == null ? new Prior.Gaussian(ph.value(), ph.sd()) : new Prior.Known(tap.ph()));
-        unknowns.put(Unknown.SOURCE_ALKALINITY, read(tap.alkalinityMgPerL(), "tap.alkalinity", MOST_ALKALINITY));
-        unknowns.put(Unknown.SOURCE_CHLORIDE, read(tap.chlorideMgPerL(), "tap.chloride", 2000));
-        double stated = statedChlorine(own);
-        if (stated > 0) {
-            unknowns.put(Unknown.SOURCE_FREE_CHLORINE, new Prior.Uniform(0, rounded(stated / 2)));
-            unknowns.put(Unknown.SOURCE_COMBINED_CHLORINE, new Prior.Uniform(0, rounded(stated / 2)));
-        }
-    }
-
-    private static Prior read(@org.jspecify.annotations.Nullable Double value, String fact, double most) {
-        if (value == null) {
-            return Facts.of(fact).times(1);
-        }
-        double spread = Facts.of("strip.reading").sd();
-        return new Prior.Uniform(rounded(value * (1 - spread)), rounded(Math.min(most, value * (1 + spread))));
     }
 
     /** To four figures: what a file should show. */

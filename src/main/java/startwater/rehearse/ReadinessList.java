@@ -1,5 +1,6 @@
 package startwater.rehearse;
 
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -72,7 +73,7 @@ public final class ReadinessList {
         String largest = texts.text("reh.list.largest", amount(LARGEST_CHANGE * volume, Measure.VOLUME));
         line(
                 texts.text("reh.list.water") + " – " + largest,
-                amount(outlook.litres().high(), Measure.VOLUME),
+                new Amount(outlook.litres().high(), Measure.VOLUME).enough(texts, system),
                 "");
         line(texts.text("reh.list.spare"), "1", own.air().spare() ? texts.text("reh.choice.yes") : "");
         line(texts.text("reh.list.thermometer"), "1", "");
@@ -83,7 +84,9 @@ public final class ReadinessList {
         if (needed.high() > 0) {
             line(
                     texts.text("reh.list." + key),
-                    amount(Math.ceil(needed.high()), measure),
+                    measure == Measure.COUNT
+                            ? amount(Math.ceil(needed.high()), measure)
+                            : new Amount(needed.high(), measure).enough(texts, system),
                     there == null ? texts.text("reh.list.unknown") : amount(there.doubleValue(), measure));
         }
     }
@@ -138,8 +141,8 @@ public final class ReadinessList {
                 Objects.requireNonNull(stock.massG()),
                 OwnScenario.protein(own),
                 OwnScenario.waterC(own.vessel()));
-        return Math.rint(Reckoned.minutesWithoutAir(
-                species, use, Objects.requireNonNull(own.vessel().volumeL())));
+        double volume = Objects.requireNonNull(own.vessel().volumeL());
+        return Amount.twoFigures(Reckoned.minutesWithoutAir(species, use, volume), RoundingMode.FLOOR);
     }
 
     private void move() {
@@ -164,7 +167,10 @@ public final class ReadinessList {
                 findings.stream().filter(f -> f.weight() == weight).toList();
         if (!those.isEmpty()) {
             html.tag("h2", texts.text(heading)).raw("<ul>");
-            those.forEach(f -> html.tag("li", f.reason(texts, system) + " " + f.advice(texts, system)));
+            those.forEach(f -> html.tag(
+                    "li",
+                    texts.text("reh.label." + f.entry().key()) + ": " + f.reason(texts, system) + " "
+                            + f.advice(texts, system)));
             html.raw("</ul>");
         }
     }

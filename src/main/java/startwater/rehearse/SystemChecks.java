@@ -1,9 +1,11 @@
 package startwater.rehearse;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import startwater.drill.Prior;
+import startwater.drill.Scenario;
 import startwater.fish.Species;
 import startwater.quantity.OutOfRangeException;
 import startwater.tank.SourceWater;
@@ -236,27 +238,30 @@ public final class SystemChecks {
             found.add(Finding.assumed(Entry.AIR_STRENGTH, "airUnknown"));
         }
         if (!own.air().spare()) {
-            found.add(Finding.warn(Entry.SPARE_AIR, "noSpare", Reckoned.minutesWithoutAir(species, use, volume)));
+            found.add(Finding.warn(Entry.SPARE_AIR, "noSpare", Amount.twoFigures(Reckoned.minutesWithoutAir(species, use, volume), RoundingMode.FLOOR)));
         }
     }
 
     private void water() {
         OwnSystem.Tap tap = own.tap();
-        assumedWhereNull(tap.ph(), Entry.TAP_PH, "tapPh", Facts.of("tap.ph").value());
+        assumedWhereNull(tap.ph(), Entry.TAP_PH, "tapPh", OwnTap.usualPh(tap).value());
         assumedWhereNull(
                 tap.alkalinityMgPerL(),
                 Entry.TAP_ALKALINITY,
                 "tapAlkalinity",
-                Facts.of("tap.alkalinity").value());
+                OwnTap.usualAlkalinity(tap));
         assumedWhereNull(
                 tap.chlorideMgPerL(),
                 Entry.TAP_CHLORIDE,
                 "tapChloride",
                 Facts.of("tap.chloride").value());
-        assumedWhereNull(tap.chlorineMgPerL(), Entry.TAP_CHLORINE, "tapChlorine", OwnScenario.statedChlorine(own));
+        assumedWhereNull(tap.chlorineMgPerL(), Entry.TAP_CHLORINE, "tapChlorine", OwnTap.statedChlorine(own));
         Double ph = tap.ph();
         Double alkalinity = tap.alkalinityMgPerL();
-        if (ph != null && alkalinity != null && !exists(ph, alkalinity)) {
+        double spread = Facts.of("strip.reading").sd();
+        if (ph != null
+                && alkalinity != null
+                && !(exists(ph, alkalinity * (1 - spread)) && exists(ph, alkalinity * (1 + spread)))) {
             found.add(Finding.refuse(Entry.TAP_PH, "noSuchWater", ph, alkalinity));
         }
     }
@@ -269,7 +274,16 @@ public final class SystemChecks {
 
     private boolean exists(double ph, double alkalinity) {
         try {
-            SourceWater water = SourceWater.read(OwnScenario.tapC(own), ph, alkalinity, 0, 0, 15, 0, 0);
+            Scenario.Source told = OwnTap.source(own);
+            SourceWater water = SourceWater.read(
+                    told.temperatureC(),
+                    ph,
+                    alkalinity,
+                    told.ammoniaMgPerL(),
+                    told.nitrateMgPerL(),
+                    told.chlorideMgPerL(),
+                    0,
+                    0);
             // The carbon dioxide of such water is all but a part of its inorganic carbon: 500 mg/L are 11.4 mmol/L.
             return water.dicMmolPerL() - water.alkalinityMeqPerL() < 11.4;
         } catch (OutOfRangeException e) {

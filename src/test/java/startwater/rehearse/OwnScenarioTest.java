@@ -19,6 +19,7 @@ import startwater.content.ScenarioReader;
 import startwater.drill.Prior;
 import startwater.drill.Scenario;
 import startwater.drill.Unknown;
+import startwater.quantity.Stream;
 
 class OwnScenarioTest {
     @TempDir
@@ -142,5 +143,23 @@ class OwnScenarioTest {
         return Rehearsal.of(OwnSystem.of(form), 8, 1, Rehearsal.Progress.NONE)
                 .ready()
                 .middle();
+    }
+
+    /** Whatever is typed into the form: what is not refused is a drill that can be read. */
+    @Test
+    void anyFormThatIsNotRefusedMakesADrillThatCanBeRead() {
+        Stream dice = Stream.of(20);
+        int made = 0;
+        for (int i = 0; i < 3000; i++) {
+            Form form = RandomForm.of(dice);
+            if (SystemChecks.possible(SystemChecks.of(form))) {
+                made++;
+                String yaml = ScenarioYaml.of(drill(form));
+                var read = ScenarioReader.read("own.yaml", yaml.getBytes(StandardCharsets.UTF_8));
+                assertThat(read.faults()).as(FormFile.write(form)).isEmpty();
+                assertThat(read.get()).isEqualTo(drill(form));
+            }
+        }
+        assertThat(made).isGreaterThan(100);
     }
 }
