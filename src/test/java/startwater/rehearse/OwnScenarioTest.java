@@ -150,7 +150,7 @@ class OwnScenarioTest {
     void anyFormThatIsNotRefusedMakesADrillThatCanBeRead() {
         Stream dice = Stream.of(20);
         int made = 0;
-        for (int i = 0; i < 3000; i++) {
+        for (int i = 0; i < 1500; i++) {
             Form form = RandomForm.of(dice);
             if (SystemChecks.possible(SystemChecks.of(form))) {
                 made++;
@@ -160,6 +160,6 @@ class OwnScenarioTest {
                 assertThat(read.get()).isEqualTo(drill(form));
             }
         }
-        assertThat(made).isGreaterThan(100);
+        assertThat(made).isGreaterThan(50);
     }
 }
