@@ -100,7 +100,8 @@ public final class OutlookText {
 
     private void dose(List<Row> rows, String key, Spread grams) {
         if (grams.high() > 0) {
-            rows.add(row(key, texts.text("reh.out.upTo", new Amount(grams.high(), Measure.MASS).enough(texts, system))));
+            rows.add(
+                    row(key, texts.text("reh.out.upTo", new Amount(grams.high(), Measure.MASS).enough(texts, system))));
         }
     }
 

@@ -16,8 +16,7 @@ public final class RehearseTexts {
     public static final String FORM = "/startwater/rehearse/form";
 
     private static final Map<Language, Texts> ALL = Arrays.stream(Language.values())
-            .collect(Collectors.toMap(
-                    Function.identity(), language -> Texts.of(language, Texts.DRILL, FILE, FORM)));
+            .collect(Collectors.toMap(Function.identity(), language -> Texts.of(language, Texts.DRILL, FILE, FORM)));
 
     private RehearseTexts() {}
 

@@ -238,18 +238,17 @@ public final class SystemChecks {
             found.add(Finding.assumed(Entry.AIR_STRENGTH, "airUnknown"));
         }
         if (!own.air().spare()) {
-            found.add(Finding.warn(Entry.SPARE_AIR, "noSpare", Amount.twoFigures(Reckoned.minutesWithoutAir(species, use, volume), RoundingMode.FLOOR)));
+            found.add(Finding.warn(
+                    Entry.SPARE_AIR,
+                    "noSpare",
+                    Amount.twoFigures(Reckoned.minutesWithoutAir(species, use, volume), RoundingMode.FLOOR)));
         }
     }
 
     private void water() {
         OwnSystem.Tap tap = own.tap();
         assumedWhereNull(tap.ph(), Entry.TAP_PH, "tapPh", OwnTap.usualPh(tap).value());
-        assumedWhereNull(
-                tap.alkalinityMgPerL(),
-                Entry.TAP_ALKALINITY,
-                "tapAlkalinity",
-                OwnTap.usualAlkalinity(tap));
+        assumedWhereNull(tap.alkalinityMgPerL(), Entry.TAP_ALKALINITY, "tapAlkalinity", OwnTap.usualAlkalinity(tap));
         assumedWhereNull(
                 tap.chlorideMgPerL(),
                 Entry.TAP_CHLORIDE,

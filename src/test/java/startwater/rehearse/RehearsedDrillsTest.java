@@ -31,9 +31,8 @@ class RehearsedDrillsTest {
         String guide = Files.readString(Path.of("src/docs/rehearsal.md"));
         for (Entry entry : Entry.values()) {
             assertThat(guide).contains("`" + entry.key() + "`");
-            entry.options().stream()
-                    .filter(option -> entry != Entry.SPECIES)
-                    .forEach(option -> assertThat(guide).contains("`" + option + "`"));
+            entry.options().stream().filter(option -> entry != Entry.SPECIES).forEach(option -> assertThat(guide)
+                    .contains("`" + option + "`"));
         }
     }
 
