@@ -45,8 +45,10 @@ class ArchitectureTest {
         ROOMS.put("content", List.of("course", "score"));
         ROOMS.put("record", List.of("score", "course", "content"));
         ROOMS.put("text", List.of("score", "bench"));
-        ROOMS.put("cli", List.of("text", "content", "record", "course", "score", "bench"));
-        ROOMS.put("app", List.of("cli", "text", "content", "record", "course", "score", "bench"));
+        ROOMS.put("page", List.of());
+        ROOMS.put("rehearse", List.of("score", "content", "text", "page"));
+        ROOMS.put("cli", List.of("rehearse", "page", "text", "content", "record", "course", "score", "bench"));
+        ROOMS.put("app", List.of("cli", "rehearse", "page", "text", "content", "record", "course", "score", "bench"));
     }
 
     private static final String[] ENGINE = {

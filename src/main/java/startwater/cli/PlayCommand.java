@@ -62,7 +62,7 @@ public final class PlayCommand implements Callable<Integer> {
     /** Lets a person choose a drill and play it; the end of the input ends it cleanly at any point. @param reason why there is no window */
     public static void offer(PrintWriter out, Language language, String reason) {
         Texts texts = CliTexts.of(language);
-        Terminal terminal = new Terminal(keyboard(), out, false);
+        Terminal terminal = terminal(out);
         try {
             terminal.say(texts.text("cli.noWindow", reason));
             DrillShelf.all()
@@ -80,6 +80,11 @@ public final class PlayCommand implements Callable<Integer> {
             terminal.say(texts.text("play.stopped"));
         }
         out.flush();
+    }
+
+    /** A talk at the keyboard. */
+    static Terminal terminal(PrintWriter out) {
+        return new Terminal(keyboard(), out, false);
     }
 
     /** What a terminal sends is in its own character set, not always UTF-8. */

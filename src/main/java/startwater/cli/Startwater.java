@@ -37,6 +37,7 @@ import startwater.text.Texts;
             SumCommand.class,
             CheckCommand.class,
             PrintCommand.class,
+            RehearseCommand.class,
             BenchCommand.class
         },
         versionProvider = Startwater.Version.class)

@@ -21,12 +21,17 @@ class LanguageFilesTest {
     private static final String WINDOW = "/startwater/app/text/window";
     private static final String SHELL = "/startwater/app/text/shell";
     private static final String CLI = "/startwater/cli/cli";
+    private static final String REHEARSAL = "/startwater/app/text/rehearsal";
+    private static final String REHEARSE = "/startwater/rehearse/rehearse";
+    private static final String FORM = "/startwater/rehearse/form";
     private static final Pattern PLACE = Pattern.compile("\\{(\\d+)");
     /** The whole of a literal, or the beginning of a key that the code completes. */
     private static final Pattern LITERAL = Pattern.compile("\"([A-Za-z][A-Za-z0-9.\\-_]*)\"");
 
     @ParameterizedTest
-    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI, "/startwater/cli/help"})
+    @ValueSource(
+            strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI, REHEARSAL, REHEARSE, FORM, "/startwater/cli/help"
+            })
     void bothLanguagesHaveTheSameKeys(String file) {
         assertThat(Texts.of(Language.ES, file).keys())
                 .isNotEmpty()
@@ -34,7 +39,7 @@ class LanguageFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI})
+    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI, REHEARSAL, REHEARSE, FORM})
     void bothLanguagesFillTheSamePlaces(String file) throws IOException {
         var english = raw(file, "en");
         var spanish = raw(file, "es");
@@ -47,7 +52,7 @@ class LanguageFilesTest {
     void everyKeyIsSaidSomewhere() throws IOException {
         Set<String> literals = literals();
         Set<String> unsaid = new TreeSet<>();
-        for (String file : List.of(Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI)) {
+        for (String file : List.of(Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI, REHEARSAL, REHEARSE, FORM)) {
             for (String key : Texts.of(Language.EN, file).keys()) {
                 if (!said(key, literals)) {
                     unsaid.add(key);
@@ -75,7 +80,7 @@ class LanguageFilesTest {
     @Test
     void noKeyInTheCodeIsMissing() throws IOException {
         Set<String> keys = new TreeSet<>();
-        for (String file : List.of(Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI)) {
+        for (String file : List.of(Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI, REHEARSAL, REHEARSE, FORM)) {
             keys.addAll(Texts.of(Language.EN, file).keys());
         }
         Set<String> missing = new TreeSet<>();
@@ -93,7 +98,7 @@ class LanguageFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI})
+    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI, REHEARSAL, REHEARSE, FORM})
     void everySentenceCanBeFormattedAndLosesNoApostrophe(String file) throws IOException {
         for (Language language : Language.values()) {
             Texts texts = Texts.of(language, file);

@@ -109,6 +109,7 @@ public final class ScreenGallery {
         ScreenGallery gallery = new ScreenGallery(shell, pose.pose());
         gallery.walk();
         Fx.run(() -> shell.getScene().getWindow().hide());
+        RehearsalGallery.paint(pose, gallery.findings);
         return List.copyOf(gallery.findings);
     }
 
@@ -214,23 +215,28 @@ public final class ScreenGallery {
     }
 
     private void keep(String screen) {
-        Path file = FOLDER.resolve("screen-" + screen + "-" + name + ".png");
         Fx.run(() -> {
             shell.applyCss();
             shell.layout();
-            ScreenFindings.of(shell.getScene()).forEach(finding -> findings.add(screen + " " + name + ": " + finding));
-            WritableImage shot = shell.getScene().snapshot(null);
-            int width = (int) shot.getWidth();
-            int height = (int) shot.getHeight();
-            int[] pixels = new int[width * height];
-            shot.getPixelReader().getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), pixels, 0, width);
-            BufferedImage copy = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
-            copy.setRGB(0, 0, width, height, pixels, 0, width);
-            try {
-                ImageIO.write(copy, "png", file.toFile());
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
+            write(shell.getScene(), screen + "-" + name, findings);
         });
+    }
+
+    /** Writes a picture of a scene as it is laid out, and notes what is wrong with it. Call on the thread that paints. */
+    static void write(Scene scene, String screen, List<String> findings) {
+        ScreenFindings.of(scene).forEach(finding -> findings.add(screen + ": " + finding));
+        WritableImage shot = scene.snapshot(null);
+        int width = (int) shot.getWidth();
+        int height = (int) shot.getHeight();
+        int[] pixels = new int[width * height];
+        shot.getPixelReader().getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), pixels, 0, width);
+        BufferedImage copy = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
+        copy.setRGB(0, 0, width, height, pixels, 0, width);
+        try {
+            ImageIO.write(
+                    copy, "png", FOLDER.resolve("screen-" + screen + ".png").toFile());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }

@@ -1,0 +1,75 @@
+package startwater.rehearse;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import startwater.drill.Scenario;
+
+/** Writes a rehearsal down: the drill, its form beside it, and the second system's drill where there is one. */
+public final class RehearsalFiles {
+    private static final String YAML = ".yaml";
+    private static final String SECOND = "-second";
+
+    private RehearsalFiles() {}
+
+    /**
+     * What was written.
+     *
+     * @param drill the drill of the first system
+     * @param form the form beside it
+     */
+    public record Written(Path drill, Path form) {}
+
+    /** The file name a form asks for by its name, such as {@code porch-barrel.yaml}. */
+    public static String nameOf(Form form) {
+        return OwnWords.slug(form.answer(Entry.NAME)) + YAML;
+    }
+
+    /** The drill a form stands for. @param id file name without its ending */
+    public static Scenario drill(Form form, String id) {
+        return OwnScenario.of(OwnSystem.of(form), id);
+    }
+
+    /**
+     * Writes drill and form, each whole or not at all.
+     *
+     * @param file path of the drill; its name is made such as a drill's id must be
+     * @param outlook of the form, for the mass of the fish when they move; null leaves the second system out
+     * @throws IOException where the folder cannot be written
+     */
+    public static Written write(Form form, Path file, @org.jspecify.annotations.Nullable Outlook outlook)
+            throws IOException {
+        OwnSystem own = OwnSystem.of(form);
+        Path name = file.getFileName();
+        String id = OwnWords.slug(name == null ? "" : name.toString().replaceAll("\\.ya?ml$", ""));
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder == null) {
+            throw new IOException(file.toString());
+        }
+        Files.createDirectories(folder);
+        Path drill = folder.resolve(id + YAML);
+        Path beside = folder.resolve(id + FormFile.ENDING);
+        put(beside, FormFile.write(form));
+        put(drill, ScenarioYaml.of(OwnScenario.of(own, id)));
+        if (outlook != null && outlook.second() != null) {
+            String other = id + SECOND;
+            put(
+                    folder.resolve(other + YAML),
+                    ScenarioYaml.of(
+                            OwnScenario.second(own, other, outlook.second().massG())));
+        }
+        return new Written(drill, beside);
+    }
+
+    /** Writes beside and moves over, so that a full disk loses nothing. */
+    private static void put(Path file, String text) throws IOException {
+        Path fresh = Files.createTempFile(file.getParent(), "writing", ".tmp");
+        try {
+            Files.writeString(fresh, text, StandardCharsets.UTF_8);
+            Files.move(fresh, file, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(fresh);
+        }
+    }
+}
