@@ -40,7 +40,7 @@ class ReplayTest {
     @BeforeAll
     static void play() throws IOException {
         Path file = folder.resolve("whole.jsonl");
-        try (LearnerFile learner = LearnerFile.open(file, Script.means())) {
+        try (LearnerFile learner = LearnerFile.open(file, Script.means(new LooseDisk()))) {
             learner.name("Ana");
             Scenario scenario = LIBRARY.scenario("same-tank-away").get();
             new Script(4, new Attempts(learner).goOnOrBegin(scenario, Entry.Mode.PRACTICE, "en")).play(99, true);
@@ -81,7 +81,7 @@ class ReplayTest {
     @Test
     void everyShippedDrillPlaysAgainTheSame() throws IOException {
         Path file = folder.resolve("all.jsonl");
-        try (LearnerFile learner = LearnerFile.open(file, Script.means())) {
+        try (LearnerFile learner = LearnerFile.open(file, Script.means(new LooseDisk()))) {
             learner.name("Ana");
             for (Scenario s : LIBRARY.scenarios()) {
                 Resumed at = new Attempts(learner).goOnOrBegin(s, Entry.Mode.PRACTICE, "en");
