@@ -26,7 +26,7 @@ class LanguageFilesTest {
     private static final Pattern LITERAL = Pattern.compile("\"([A-Za-z][A-Za-z0-9.\\-_]*)\"");
 
     @ParameterizedTest
-    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI, "/startwater/cli/help"})
+    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, CLI, "/startwater/cli/help"})
     void bothLanguagesHaveTheSameKeys(String file) {
         assertThat(Texts.of(Language.ES, file).keys())
                 .isNotEmpty()
@@ -34,7 +34,7 @@ class LanguageFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI})
+    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, CLI})
     void bothLanguagesFillTheSamePlaces(String file) throws IOException {
         var english = raw(file, "en");
         var spanish = raw(file, "es");
@@ -47,7 +47,7 @@ class LanguageFilesTest {
     void everyKeyIsSaidSomewhere() throws IOException {
         Set<String> literals = literals();
         Set<String> unsaid = new TreeSet<>();
-        for (String file : List.of(Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI)) {
+        for (String file : List.of(Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, CLI)) {
             for (String key : Texts.of(Language.EN, file).keys()) {
                 if (!said(key, literals)) {
                     unsaid.add(key);
@@ -75,13 +75,13 @@ class LanguageFilesTest {
     @Test
     void noKeyInTheCodeIsMissing() throws IOException {
         Set<String> keys = new TreeSet<>();
-        for (String file : List.of(Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI)) {
+        for (String file : List.of(Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, CLI)) {
             keys.addAll(Texts.of(Language.EN, file).keys());
         }
         Set<String> missing = new TreeSet<>();
         for (String literal : literals()) {
             boolean key =
-                    literal.matches("(win|shell|home|lesson|end|play|cli|run|entry|state|seen|haze|when)\\..*[^.]");
+                    literal.matches("(win|shell|home|lesson|end|play|cli|run|entry|state|seen|haze|when|record|learner|learners|replay)\\..*[^.]");
             boolean beginning = keys.stream().anyMatch(k -> k.startsWith(literal));
             if (key && !keys.contains(literal) && !beginning && !literal.startsWith("run.")) {
                 missing.add(literal);
@@ -93,7 +93,7 @@ class LanguageFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI})
+    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, CLI})
     void everySentenceCanBeFormattedAndLosesNoApostrophe(String file) throws IOException {
         for (Language language : Language.values()) {
             Texts texts = Texts.of(language, file);
