@@ -54,7 +54,7 @@ final class HistoryScan {
         LineScan.from(file, covered, (text, start, end, finished) -> {
             number[0]++;
             size = end;
-            EntryText.Line line = EntryText.read(text);
+            EntryText.Line line = EntryText.skim(text);
             if (line.sort() == EntryText.Sort.DAMAGED) {
                 suspects.add(number[0]);
                 return;
@@ -77,8 +77,7 @@ final class HistoryScan {
 
     private void take(Entry entry, long offset) {
         if (entry instanceof Entry.Learner l && l.format() > EntryText.FORMAT) {
-            newer = new RefusedException(
-                    Notice.of(Notice.Kind.NEWER, file.toString(), l.format(), EntryText.FORMAT));
+            newer = new RefusedException(Notice.of(Notice.Kind.NEWER, file.toString(), l.format(), EntryText.FORMAT));
         }
         history.take(entry, offset);
     }

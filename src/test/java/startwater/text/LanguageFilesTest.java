@@ -80,8 +80,8 @@ class LanguageFilesTest {
         }
         Set<String> missing = new TreeSet<>();
         for (String literal : literals()) {
-            boolean key =
-                    literal.matches("(win|shell|home|lesson|end|play|cli|run|entry|state|seen|haze|when|record|learner|learners|replay)\\..*[^.]");
+            boolean key = literal.matches(
+                    "(win|shell|home|lesson|end|play|cli|run|entry|state|seen|haze|when|record|learner|learners|replay)\\..*[^.]");
             boolean beginning = keys.stream().anyMatch(k -> k.startsWith(literal));
             if (key && !keys.contains(literal) && !beginning && !literal.startsWith("run.")) {
                 missing.add(literal);

@@ -17,7 +17,6 @@ import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import startwater.app.Desk;
-import startwater.app.Desks;
 import startwater.app.Fx;
 import startwater.app.Settings;
 import startwater.app.theme.Theme;
