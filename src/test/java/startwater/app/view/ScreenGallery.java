@@ -18,8 +18,9 @@ import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
-import startwater.app.AttemptFile;
+import startwater.app.Desk;
 import startwater.app.Fx;
+import startwater.app.Settings;
 import startwater.app.theme.Theme;
 import startwater.content.Library;
 import startwater.text.Language;
@@ -93,12 +94,10 @@ public final class ScreenGallery {
     static List<String> paint(Pose pose) throws IOException, InterruptedException {
         Files.createDirectories(FOLDER);
         Path folder = Files.createTempDirectory("gallery");
-        AttemptFile settings = AttemptFile.in(folder);
-        settings.keep(
-                new AttemptFile.Settings(pose.language().code(), pose.theme().name(), pose.percent()));
-        settings.close();
+        Desk settings = Desk.in(folder);
+        settings.keep(new Settings(pose.language().code(), pose.theme().name(), pose.percent(), null));
         Shell shell = Fx.call(() -> {
-            Shell made = new Shell(pose.language(), AttemptFile.in(folder));
+            Shell made = new Shell(pose.language(), Desk.in(folder));
             Scene scene = new Scene(made, pose.width(), pose.height());
             made.dress(scene);
             Stage stage = new Stage();
@@ -114,6 +113,12 @@ public final class ScreenGallery {
     }
 
     private void walk() throws InterruptedException {
+        keep("learner-first");
+        press(id("learner-without"::equals));
+        press(id("learner"::equals));
+        press(id("learner-delete"::equals));
+        keep("learner");
+        press(id("home"::equals));
         keep("home");
         press(id("lessons"::equals));
         press(id(i -> i.startsWith("lesson-")));
