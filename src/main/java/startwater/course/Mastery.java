@@ -9,7 +9,7 @@ import startwater.drill.Skill;
 
 /**
  * When a skill counts as known, and when it returns. Known: chance at least 0.95, at least three observations, at least one
- * on another day than the first. Then it returns after 1 day, 5 days, 3 weeks and every 3 weeks; the exact law of spacing
+ * on another day than the first; what lacks only the other day is due on the next. Then it returns after 1 day, 5 days, 3 weeks and every 3 weeks; the exact law of spacing
  * matters little. A return goes well when the mean of that day's answers is at least a half. One that does not, and an
  * answer that was wrong and very sure, begin the ladder anew, so that the skill is due the next day.
  */
@@ -21,6 +21,7 @@ final class Mastery {
 
     private final Skill skill;
     private final List<Step> steps = new ArrayList<>();
+    private boolean mastered;
     private boolean was;
     private int returns;
     private @Nullable LocalDate due;
@@ -47,6 +48,7 @@ final class Mastery {
 
     /** How the skill stands after all of them. */
     SkillState state() {
+        mastered = false;
         was = false;
         returns = 0;
         due = null;
@@ -59,29 +61,31 @@ final class Mastery {
             from = to;
         }
         Step last = steps.get(steps.size() - 1);
-        return new SkillState(skill, last.known(), steps.size(), last.day(), due != null, was, returns, due);
+        return new SkillState(skill, last.known(), steps.size(), last.day(), mastered, was, returns, due);
     }
 
     /** @param answers observations up to the end of this day */
     private void closeDay(List<Step> today, int answers) {
         Step last = today.get(today.size() - 1);
         boolean spaced = !steps.get(0).day().equals(last.day());
-        if (last.known() < KNOWN || answers < ANSWERS || !spaced) {
-            due = null;
+        boolean likely = last.known() >= KNOWN && answers >= ANSWERS;
+        if (!likely || !spaced) {
             returns = 0;
+            due = likely ? last.day().plusDays(RETURNS_AFTER_DAYS[0]) : null;
+            mastered = false;
             return;
         }
         boolean surelyWrong = today.stream()
                 .map(Step::graded)
                 .anyMatch(g -> g.x() < WELL && g.sureness() == Sureness.SURE);
-        if (due == null) {
-            returns = 0;
-            due = last.day().plusDays(RETURNS_AFTER_DAYS[0]);
+        if (!mastered) {
+            again(last.day(), 0);
         } else if (surelyWrong) {
             again(last.day(), 0);
         } else if (!last.day().isBefore(due)) {
             again(last.day(), mean(today) >= WELL ? returns + 1 : 0);
         }
+        mastered = true;
         was = true;
     }
 

@@ -1,0 +1,200 @@
+package startwater.course;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import startwater.drill.Habit;
+import startwater.drill.Skill;
+import startwater.quantity.Stream;
+
+/**
+ * What comes next. The value of a drill or lesson, over its skills k that are known with the chances L:
+ *
+ * <pre>
+ *   1.0 mean of (1 - L_k), where the task is neither too hard nor too easy: success within 0.6 to 0.9
+ * + 0.8 where one of its k is due again
+ * </pre>
+ *
+ * The mean over the skills and not the weakest alone: learners simulated on the shipped drills then need a fifth fewer. To
+ * this + 0.4 where it exposes a habit seen in the last three plays, - 0.5 where its main skill is that of the play
+ * before, - 0.3 where its best play is that of one of the two drills before. Ties fall by a seeded stream. A skill is met in
+ * its lesson first, as a worked example, unless it is likely known (over 0.6) already; a drill or lesson is open when what it
+ * needs is likely known (over 0.7); the same best play never comes a third time in a row while anything else is open. The
+ * learner may pick anything: all are ranked.
+ */
+public final class Coach {
+    static final double SKIP_AHEAD = 0.6;
+    static final double NEEDED = 0.7;
+    static final double GAIN = 1.0;
+    static final double DUE = 0.8;
+    static final double HABIT = 0.4;
+    static final double SAME_SKILL = 0.5;
+    static final double SAME_PLAY = 0.3;
+    private static final double HARD = 0.6;
+    private static final double EASY = 0.9;
+    private static final int HABIT_PLAYS = 3;
+    private static final int IN_A_ROW = 2;
+    private static final long TIES = 0x636f_6163_68L;
+
+    private final Catalogue catalogue;
+    private final Learner learner;
+    private final List<Play> plays;
+    private final LocalDate today;
+    private final long seed;
+    private final @Nullable Skill skillBefore;
+    private final List<Lever> playsBefore;
+    private final Set<Habit> habits = EnumSet.noneOf(Habit.class);
+
+    private Coach(Catalogue catalogue, Learner learner, List<Play> plays, LocalDate today, long seed) {
+        this.catalogue = catalogue;
+        this.learner = learner;
+        this.plays = plays;
+        this.today = today;
+        this.seed = seed;
+        this.skillBefore = plays.isEmpty()
+                ? null
+                : catalogue
+                        .find(plays.get(plays.size() - 1).source())
+                        .map(Item::main)
+                        .orElse(null);
+        List<Lever> levers = plays.stream().filter(Play::drill).map(Play::best).toList();
+        this.playsBefore = levers.subList(Math.max(0, levers.size() - IN_A_ROW), levers.size());
+        plays.subList(Math.max(0, plays.size() - HABIT_PLAYS), plays.size()).forEach(p -> habits.addAll(p.habits()));
+    }
+
+    /**
+     * Everything that can be done, best first.
+     *
+     * @param plays what was done so far, in order
+     * @param seed for ties; the same seed after the same plays gives the same order
+     */
+    public static List<Suggestion> rank(
+            Catalogue catalogue, Learner learner, List<Play> plays, LocalDate today, long seed) {
+        return new Coach(catalogue, learner, plays, today, seed).all();
+    }
+
+    private record Ranked(Suggestion suggestion, double tie) {}
+
+    private List<Suggestion> all() {
+        List<Ranked> ranked = new ArrayList<>();
+        Stream ties = Stream.of(seed, TIES, plays.size());
+        for (Item item : catalogue.items()) {
+            ranked.add(new Ranked(value(item), ties.uniform()));
+        }
+        Optional<Item> first = firstEver();
+        ranked.sort(Comparator.comparing((Ranked r) -> first.filter(r.suggestion().item()::equals).isEmpty())
+                .thenComparing(r -> !r.suggestion().open())
+                .thenComparing(r -> -Math.rint(1e9 * r.suggestion().value()))
+                .thenComparing(Ranked::tie));
+        return ranked.stream().map(Ranked::suggestion).toList();
+    }
+
+    /** Whoever has done nothing starts with the first drill: its first visit is a worked example. */
+    private Optional<Item> firstEver() {
+        return plays.isEmpty() && learner.answers() == 0
+                ? catalogue.drills().stream().findFirst()
+                : Optional.empty();
+    }
+
+    private Suggestion value(Item item) {
+        double value = 0;
+        double most = -1;
+        Skill aim = item.main();
+        for (Skill skill : item.skills()) {
+            double worth = gain(item, skill) + (dueAt(item, skill) ? DUE : 0);
+            value += gain(item, skill) / item.skills().size();
+            if (worth > most) {
+                most = worth;
+                aim = skill;
+            }
+        }
+        Set<Habit> shown = EnumSet.noneOf(Habit.class);
+        shown.addAll(item.exposes());
+        shown.retainAll(habits);
+        Lever best = best(item);
+        value += item.skills().stream().anyMatch(k -> dueAt(item, k)) ? DUE : 0;
+        value += shown.isEmpty() ? 0 : HABIT;
+        value -= item.main() == skillBefore ? SAME_SKILL : 0;
+        value -= item.drill() && playsBefore.contains(best) ? SAME_PLAY : 0;
+        return new Suggestion(item, aim, value, open(item, best), reason(item, aim, shown));
+    }
+
+    private double gain(Item item, Skill skill) {
+        double known = learner.known(skill);
+        boolean fits = item.drill() ? withinReach(item) : taught(item, skill);
+        return fits ? GAIN * (1 - known) : 0;
+    }
+
+    private boolean withinReach(Item drill) {
+        double success = drill.skills().stream()
+                .mapToDouble(k -> Bkt.USUAL.success(learner.known(k)))
+                .average()
+                .orElse(0);
+        return success >= HARD && success <= EASY;
+    }
+
+    /** Lessons are for what is not yet likely known, and for what no drill trains; each skill has one lesson at a time. */
+    private boolean taught(Item lesson, Skill skill) {
+        boolean wanted = learner.known(skill) <= SKIP_AHEAD || !catalogue.drilled(skill);
+        return wanted && lesson.equals(lessonNow(skill));
+    }
+
+    /** The first lesson on a skill that was read least often. */
+    private @Nullable Item lessonNow(Skill skill) {
+        return catalogue.lessonsOn(skill).stream()
+                .min(Comparator.comparingLong(this::times))
+                .orElse(null);
+    }
+
+    private long times(Item item) {
+        return plays.stream().filter(p -> p.source().equals(item.source())).count();
+    }
+
+    private boolean dueAt(Item item, Skill skill) {
+        boolean serves = item.drill() || (!catalogue.drilled(skill) && item.equals(lessonNow(skill)));
+        return serves && learner.state(skill).dueOn(today);
+    }
+
+    private boolean open(Item item, Lever best) {
+        boolean ready = item.needs().stream().allMatch(k -> learner.known(k) > NEEDED);
+        if (!item.drill()) {
+            return ready;
+        }
+        boolean met = learner.state(item.main()).met() || learner.known(item.main()) > SKIP_AHEAD;
+        boolean third = playsBefore.size() == IN_A_ROW && playsBefore.stream().allMatch(best::equals);
+        return ready && met && !third;
+    }
+
+    /** What the best choices of a drill pull: as the learner last found, else as its first rule says. */
+    private Lever best(Item item) {
+        return plays.stream()
+                .filter(p -> p.source().equals(item.source()))
+                .reduce((a, b) -> b)
+                .map(Play::best)
+                .orElse(item.best());
+    }
+
+    private Reason reason(Item item, Skill aim, Set<Habit> shown) {
+        SkillState state = learner.state(aim);
+        if (firstEver().filter(item::equals).isPresent()) {
+            return Reason.start(aim);
+        }
+        if (dueAt(item, aim)) {
+            return skillBefore == null || skillBefore == aim || learner.known(skillBefore) <= NEEDED
+                    ? Reason.of("coach.due", state)
+                    : Reason.between("coach.goodThenDue", skillBefore, state);
+        }
+        if (!shown.isEmpty()) {
+            return Reason.habit(shown.iterator().next(), state);
+        }
+        if (!item.drill()) {
+            return Reason.of(state.met() ? "coach.lessonAgain" : "coach.lesson", state);
+        }
+        return Reason.of(state.met() ? "coach.train" : "coach.skipAhead", state);
+    }
+}
