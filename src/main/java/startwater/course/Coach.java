@@ -4,8 +4,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import startwater.drill.Habit;
@@ -20,7 +21,7 @@ import startwater.quantity.Stream;
  * + 0.8 where one of its k is due again
  * </pre>
  *
- * The mean over the skills and not the weakest alone: learners simulated on the shipped drills then need a fifth fewer. To
+ * The mean over the skills and not the weakest alone: learners simulated on the shipped drills then need about a seventh fewer. To
  * this + 0.4 where it exposes a habit seen in the last three plays, - 0.5 where its main skill is that of the play
  * before, - 0.3 where its best play is that of one of the two drills before. Ties fall by a seeded stream. A skill is met in
  * its lesson first, as a worked example, unless it is likely known (over 0.6) already; a drill or lesson is open when what it
@@ -48,6 +49,9 @@ public final class Coach {
     private final long seed;
     private final @Nullable Skill skillBefore;
     private final List<Lever> playsBefore;
+    private final Map<Source, Integer> times = new HashMap<>();
+    private final Map<Source, Lever> found = new HashMap<>();
+    private final @Nullable Item firstEver;
     private final Set<Habit> habits = EnumSet.noneOf(Habit.class);
 
     private Coach(Catalogue catalogue, Learner learner, List<Play> plays, LocalDate today, long seed) {
@@ -64,6 +68,13 @@ public final class Coach {
                         .orElse(null);
         List<Lever> levers = plays.stream().filter(Play::drill).map(Play::best).toList();
         this.playsBefore = levers.subList(Math.max(0, levers.size() - IN_A_ROW), levers.size());
+        for (Play play : plays) {
+            times.merge(play.source(), 1, Integer::sum);
+            found.put(play.source(), play.best());
+        }
+        // Whoever has done nothing starts with the first drill: its first visit is a worked example.
+        boolean fresh = plays.isEmpty() && learner.answers() == 0;
+        this.firstEver = fresh ? catalogue.drills().stream().findFirst().orElse(null) : null;
         plays.subList(Math.max(0, plays.size() - HABIT_PLAYS), plays.size()).forEach(p -> habits.addAll(p.habits()));
     }
 
@@ -86,19 +97,11 @@ public final class Coach {
         for (Item item : catalogue.items()) {
             ranked.add(new Ranked(value(item), ties.uniform()));
         }
-        Optional<Item> first = firstEver();
-        ranked.sort(Comparator.comparing((Ranked r) -> first.filter(r.suggestion().item()::equals).isEmpty())
+        ranked.sort(Comparator.comparing((Ranked r) -> r.suggestion().item() != firstEver)
                 .thenComparing(r -> !r.suggestion().open())
                 .thenComparing(r -> -Math.rint(1e9 * r.suggestion().value()))
                 .thenComparing(Ranked::tie));
         return ranked.stream().map(Ranked::suggestion).toList();
-    }
-
-    /** Whoever has done nothing starts with the first drill: its first visit is a worked example. */
-    private Optional<Item> firstEver() {
-        return plays.isEmpty() && learner.answers() == 0
-                ? catalogue.drills().stream().findFirst()
-                : Optional.empty();
     }
 
     private Suggestion value(Item item) {
@@ -147,12 +150,8 @@ public final class Coach {
     /** The first lesson on a skill that was read least often. */
     private @Nullable Item lessonNow(Skill skill) {
         return catalogue.lessonsOn(skill).stream()
-                .min(Comparator.comparingLong(this::times))
+                .min(Comparator.comparingInt(l -> times.getOrDefault(l.source(), 0)))
                 .orElse(null);
-    }
-
-    private long times(Item item) {
-        return plays.stream().filter(p -> p.source().equals(item.source())).count();
     }
 
     private boolean dueAt(Item item, Skill skill) {
@@ -172,16 +171,12 @@ public final class Coach {
 
     /** What the best choices of a drill pull: as the learner last found, else as its first rule says. */
     private Lever best(Item item) {
-        return plays.stream()
-                .filter(p -> p.source().equals(item.source()))
-                .reduce((a, b) -> b)
-                .map(Play::best)
-                .orElse(item.best());
+        return found.getOrDefault(item.source(), item.best());
     }
 
     private Reason reason(Item item, Skill aim, Set<Habit> shown) {
         SkillState state = learner.state(aim);
-        if (firstEver().filter(item::equals).isPresent()) {
+        if (item == firstEver) {
             return Reason.start(aim);
         }
         if (dueAt(item, aim)) {

@@ -37,6 +37,11 @@ public record SkillState(
         NOT_MET
     }
 
+    /** A skill that was never seen. */
+    static SkillState notMet(Skill skill, double known) {
+        return new SkillState(skill, known, 0, null, false, false, 0, null);
+    }
+
     /** Whether it is due again. */
     public boolean dueOn(LocalDate today) {
         return due != null && !today.isBefore(due);

@@ -6,33 +6,25 @@ import startwater.course.SimulatedLearner.World;
 
 class CoachTrialTest {
     @Test
-    void trace() {
-        SimulatedCourse.visits = 4;
-        SimulatedCourse c = new SimulatedCourse(World.TRACED.learner(3));
-        c.trace = true;
-        c.go(Way.COACH, 3);
-    }
-
-    @Test
     void explore() {
-        int n = Integer.getInteger("n", 100);
-        for (int visits : new int[] {1, 4}) {
-            SimulatedCourse.visits = visits;
+        int n = Integer.getInteger("n", 400);
             for (World world : World.values()) {
                 for (Way way : Way.values()) {
-                    double drills = 0, all = 0, known = 0, right = 0, open = 0;
+                    double drills = 0, all = 0, known = 0, right = 0, open = 0, sq = 0;
+                    long t = System.nanoTime();
                     for (int i = 0; i < n; i++) {
                         SimulatedCourse c = new SimulatedCourse(world.learner(i));
                         c.go(way, i);
-                        drills += c.drills;
+                        drills += c.drills();
+                        sq += c.drills() * c.drills();
                         all += c.plays.size();
                         known += c.trulyKnown();
-                        right += c.drillRight / (double) c.drillAnswers;
+                        right += c.success();
                         open += c.done() ? 0 : 1;
                     }
-                    System.out.printf("%d %s %s drills %.1f all %.1f known %.3f right %.3f open %.0f%n", visits, world, way, drills / n, all / n, known / n, right / n, open);
+                    double m = drills / n;
+                    System.out.printf("%s %s drills %.1f se %.2f all %.1f known %.3f right %.3f open %.0f  %.1f s%n", world, way, m, Math.sqrt((sq / n - m * m) / n), all / n, known / n, right / n, open, (System.nanoTime() - t) * 1e-9);
                 }
             }
-        }
     }
 }
