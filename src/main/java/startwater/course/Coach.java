@@ -105,12 +105,18 @@ public final class Coach {
     }
 
     private Suggestion value(Item item) {
-        double value = 0;
+        boolean reach = item.drill() && withinReach(item);
+        double gains = 0;
+        boolean due = false;
         double most = -1;
         Skill aim = item.main();
         for (Skill skill : item.skills()) {
-            double worth = gain(item, skill) + (dueAt(item, skill) ? DUE : 0);
-            value += gain(item, skill) / item.skills().size();
+            boolean fits = item.drill() ? reach : taught(item, skill);
+            double gain = fits ? GAIN * (1 - learner.known(skill)) : 0;
+            boolean back = dueAt(item, skill);
+            gains += gain;
+            due |= back;
+            double worth = gain + (back ? DUE : 0);
             if (worth > most) {
                 most = worth;
                 aim = skill;
@@ -120,24 +126,18 @@ public final class Coach {
         shown.addAll(item.exposes());
         shown.retainAll(habits);
         Lever best = best(item);
-        value += item.skills().stream().anyMatch(k -> dueAt(item, k)) ? DUE : 0;
-        value += shown.isEmpty() ? 0 : HABIT;
+        double value = gains / item.skills().size() + (due ? DUE : 0) + (shown.isEmpty() ? 0 : HABIT);
         value -= item.main() == skillBefore ? SAME_SKILL : 0;
         value -= item.drill() && playsBefore.contains(best) ? SAME_PLAY : 0;
         return new Suggestion(item, aim, value, open(item, best), reason(item, aim, shown));
     }
 
-    private double gain(Item item, Skill skill) {
-        double known = learner.known(skill);
-        boolean fits = item.drill() ? withinReach(item) : taught(item, skill);
-        return fits ? GAIN * (1 - known) : 0;
-    }
-
     private boolean withinReach(Item drill) {
-        double success = drill.skills().stream()
-                .mapToDouble(k -> Bkt.USUAL.success(learner.known(k)))
-                .average()
-                .orElse(0);
+        double sum = 0;
+        for (Skill skill : drill.skills()) {
+            sum += Bkt.USUAL.success(learner.known(skill));
+        }
+        double success = sum / drill.skills().size();
         return success >= HARD && success <= EASY;
     }
 
