@@ -20,13 +20,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 class LanguageFilesTest {
     private static final String WINDOW = "/startwater/app/text/window";
     private static final String SHELL = "/startwater/app/text/shell";
+    private static final String PROGRESS = "/startwater/app/text/progress";
     private static final String CLI = "/startwater/cli/cli";
     private static final Pattern PLACE = Pattern.compile("\\{(\\d+)");
     /** The whole of a literal, or the beginning of a key that the code completes. */
     private static final Pattern LITERAL = Pattern.compile("\"([A-Za-z][A-Za-z0-9.\\-_]*)\"");
 
     @ParameterizedTest
-    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI, "/startwater/cli/help"})
+    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, PROGRESS, CLI, "/startwater/cli/help"})
     void bothLanguagesHaveTheSameKeys(String file) {
         assertThat(Texts.of(Language.ES, file).keys())
                 .isNotEmpty()
@@ -34,7 +35,7 @@ class LanguageFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI})
+    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, PROGRESS, CLI})
     void bothLanguagesFillTheSamePlaces(String file) throws IOException {
         var english = raw(file, "en");
         var spanish = raw(file, "es");
@@ -47,7 +48,7 @@ class LanguageFilesTest {
     void everyKeyIsSaidSomewhere() throws IOException {
         Set<String> literals = literals();
         Set<String> unsaid = new TreeSet<>();
-        for (String file : List.of(Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI)) {
+        for (String file : List.of(Texts.DRILL, Texts.LESSON, WINDOW, SHELL, PROGRESS, CLI)) {
             for (String key : Texts.of(Language.EN, file).keys()) {
                 if (!said(key, literals)) {
                     unsaid.add(key);
@@ -75,13 +76,13 @@ class LanguageFilesTest {
     @Test
     void noKeyInTheCodeIsMissing() throws IOException {
         Set<String> keys = new TreeSet<>();
-        for (String file : List.of(Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI)) {
+        for (String file : List.of(Texts.DRILL, Texts.LESSON, WINDOW, SHELL, PROGRESS, CLI)) {
             keys.addAll(Texts.of(Language.EN, file).keys());
         }
         Set<String> missing = new TreeSet<>();
         for (String literal : literals()) {
             boolean key =
-                    literal.matches("(win|shell|home|lesson|end|play|cli|run|entry|state|seen|haze|when)\\..*[^.]");
+                    literal.matches("(win|shell|home|progress|coach|habit|lesson|end|play|cli|run|entry|state|seen|haze|when)\\..*[^.]");
             boolean beginning = keys.stream().anyMatch(k -> k.startsWith(literal));
             if (key && !keys.contains(literal) && !beginning && !literal.startsWith("run.")) {
                 missing.add(literal);
@@ -93,7 +94,7 @@ class LanguageFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI})
+    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, PROGRESS, CLI})
     void everySentenceCanBeFormattedAndLosesNoApostrophe(String file) throws IOException {
         for (Language language : Language.values()) {
             Texts texts = Texts.of(language, file);
