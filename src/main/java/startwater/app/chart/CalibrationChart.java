@@ -98,7 +98,9 @@ public final class CalibrationChart extends Painted {
         List<String> words = pen.wrap(c.word(), wide - 6, Pen.LABEL, false);
         double baseline = height - FOOT + 19;
         for (String word : words.subList(0, Math.min(2, words.size()))) {
-            pen.text(pen.fitted(word, wide - 6, Pen.LABEL, false), left + 4, baseline, Pen.LABEL, false, ink);
+            String shown = pen.fitted(word, wide - 6, Pen.LABEL, false);
+            double at = Math.max(left, x - pen.width(shown, Pen.LABEL, false) / 2);
+            pen.text(shown, at, baseline, Pen.LABEL, false, ink);
             baseline += 16;
         }
     }

@@ -62,7 +62,7 @@ public final class MarksChart extends Painted {
             pen.text(Integer.toString((int) mark), LEFT - 8, y.at(mark) + 4.5, Pen.LABEL, false, quiet, TextAlignment.RIGHT);
         }
         pen.dashed(LEFT, y.at(data.passAt()), right, y.at(data.passAt()), 1.5, pen.color(Token.EDGE), 5, 4);
-        pen.text(data.passLabel(), LEFT + 4, y.at(data.passAt()) - 5, Pen.LABEL, false, quiet);
+        pen.text(data.passLabel(), LEFT + 4, y.at(data.passAt()) + 15, Pen.LABEL, false, quiet);
         int last = data.marks().size() - 1;
         Axis x = new Axis(0, Math.max(1, last), LEFT + 12, right - 12);
         double[] points = new double[2 * data.marks().size()];

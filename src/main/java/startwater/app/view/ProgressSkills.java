@@ -2,6 +2,7 @@ package startwater.app.view;
 
 import java.util.List;
 import javafx.geometry.Insets;
+import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -68,10 +69,13 @@ final class ProgressSkills extends VBox {
                 s.known(), AIM, tone(standing), texts.text("progress.level", name, percent, seen)));
         bar.setId("skill-" + s.skill().id());
         HBox.setHgrow(bar, Priority.ALWAYS);
+        Label number = Ui.text(texts.number(percent), "sw-label", "sw-strong");
+        // Bars of one length can be compared, whatever number stands beside them.
+        number.setStyle("-fx-min-width: 1.8em;");
         return new VBox(
                 2,
                 Ui.text(name),
-                Ui.row(10, bar, Ui.text(texts.number(percent), "sw-label", "sw-strong")),
+                Ui.row(10, bar, number),
                 Ui.text(seen, "sw-label", "sw-quiet"));
     }
 

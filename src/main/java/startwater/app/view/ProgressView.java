@@ -120,7 +120,7 @@ final class ProgressView extends BorderPane {
             model.resolved().stream()
                     .limit(SENTENCES)
                     .map(Past.Resolved::text)
-                    .forEach(sentence -> all.getChildren().add(reading(sentence, "sw-statement")));
+                    .forEach(sentence -> all.getChildren().add(reading(sentence, "sw-sentence")));
         }
         return section(all);
     }

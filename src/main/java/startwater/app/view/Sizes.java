@@ -16,9 +16,12 @@ final class Sizes {
             double room = flow.getWidth() - flow.snappedLeftInset() - flow.snappedRightInset();
             double wide = room > 0 ? Math.min(width * scale, room) : width * scale;
             for (Node child : flow.getChildren()) {
+                ((Region) child).setMinWidth(0);
                 ((Region) child).setPrefWidth(wide);
             }
         };
+        // What it holds now must not keep it from becoming narrower.
+        flow.setMinWidth(0);
         flow.widthProperty().addListener((p, was, is) -> size.run());
         flow.sceneProperty().addListener((p, was, is) -> size.run());
         size.run();
