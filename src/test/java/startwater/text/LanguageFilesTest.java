@@ -27,7 +27,11 @@ class LanguageFilesTest {
     private static final Pattern LITERAL = Pattern.compile("\"([A-Za-z][A-Za-z0-9.\\-_]*)\"");
 
     @ParameterizedTest
+<<<<<<< HEAD
     @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, PROGRESS, CLI, "/startwater/cli/help"})
+=======
+    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, CLI, "/startwater/cli/help"})
+>>>>>>> record
     void bothLanguagesHaveTheSameKeys(String file) {
         assertThat(Texts.of(Language.ES, file).keys())
                 .isNotEmpty()
@@ -35,7 +39,11 @@ class LanguageFilesTest {
     }
 
     @ParameterizedTest
+<<<<<<< HEAD
     @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, PROGRESS, CLI})
+=======
+    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, CLI})
+>>>>>>> record
     void bothLanguagesFillTheSamePlaces(String file) throws IOException {
         var english = raw(file, "en");
         var spanish = raw(file, "es");
@@ -48,7 +56,11 @@ class LanguageFilesTest {
     void everyKeyIsSaidSomewhere() throws IOException {
         Set<String> literals = literals();
         Set<String> unsaid = new TreeSet<>();
+<<<<<<< HEAD
         for (String file : List.of(Texts.DRILL, Texts.LESSON, WINDOW, SHELL, PROGRESS, CLI)) {
+=======
+        for (String file : List.of(Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, CLI)) {
+>>>>>>> record
             for (String key : Texts.of(Language.EN, file).keys()) {
                 if (!said(key, literals)) {
                     unsaid.add(key);
@@ -76,13 +88,21 @@ class LanguageFilesTest {
     @Test
     void noKeyInTheCodeIsMissing() throws IOException {
         Set<String> keys = new TreeSet<>();
+<<<<<<< HEAD
         for (String file : List.of(Texts.DRILL, Texts.LESSON, WINDOW, SHELL, PROGRESS, CLI)) {
+=======
+        for (String file : List.of(Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, CLI)) {
+>>>>>>> record
             keys.addAll(Texts.of(Language.EN, file).keys());
         }
         Set<String> missing = new TreeSet<>();
         for (String literal : literals()) {
             boolean key =
+<<<<<<< HEAD
                     literal.matches("(win|shell|home|progress|coach|habit|lesson|end|play|cli|run|entry|state|seen|haze|when)\\..*[^.]");
+=======
+                    literal.matches("(win|shell|home|lesson|end|play|cli|run|entry|state|seen|haze|when|record|learner|learners|replay)\\..*[^.]");
+>>>>>>> record
             boolean beginning = keys.stream().anyMatch(k -> k.startsWith(literal));
             if (key && !keys.contains(literal) && !beginning && !literal.startsWith("run.")) {
                 missing.add(literal);
@@ -94,7 +114,11 @@ class LanguageFilesTest {
     }
 
     @ParameterizedTest
+<<<<<<< HEAD
     @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, PROGRESS, CLI})
+=======
+    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, CLI})
+>>>>>>> record
     void everySentenceCanBeFormattedAndLosesNoApostrophe(String file) throws IOException {
         for (Language language : Language.values()) {
             Texts texts = Texts.of(language, file);

@@ -17,9 +17,14 @@ import javafx.scene.image.WritableImage;
 import javafx.scene.layout.BorderPane;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
-import startwater.app.AttemptFile;
+import startwater.app.Desk;
+import startwater.app.Desks;
 import startwater.app.Fx;
+<<<<<<< HEAD
 import startwater.app.theme.Look;
+=======
+import startwater.app.Settings;
+>>>>>>> record
 import startwater.app.theme.Theme;
 import startwater.content.Library;
 import startwater.course.Past;
@@ -77,11 +82,10 @@ public final class ScreenGallery {
     private static void paint(Language language, Theme theme, int percent, String name)
             throws IOException, InterruptedException {
         Path folder = Files.createTempDirectory("gallery");
-        AttemptFile settings = AttemptFile.in(folder);
-        settings.keep(new AttemptFile.Settings(language.code(), theme.name(), percent));
-        settings.close();
+        Desk settings = Desk.in(folder);
+        settings.keep(new Settings(language.code(), theme.name(), percent, null));
         Shell shell = Fx.call(() -> {
-            Shell made = new Shell(language, AttemptFile.in(folder));
+            Shell made = new Shell(language, Desk.in(folder));
             Scene scene = new Scene(made, 1280, 800);
             made.dress(scene);
             Stage stage = new Stage();
@@ -118,6 +122,12 @@ public final class ScreenGallery {
     }
 
     private void walk() throws InterruptedException {
+        keep("learner-first");
+        press(id("learner-without"::equals));
+        press(id("learner"::equals));
+        press(id("learner-delete"::equals));
+        keep("learner");
+        press(id("home"::equals));
         keep("home");
         press(id("lessons"::equals));
         press(id(i -> i.startsWith("lesson-")));
