@@ -20,7 +20,11 @@ import tools.jackson.databind.node.ObjectNode;
  * @param textPercent 100 to 200
  * @param learner key of the learner who was here last, or null
  */
-public record Settings(String language, String theme, int textPercent, @Nullable String learner) {
+public record Settings(
+        String language,
+        String theme,
+        int textPercent,
+        @Nullable String learner) {
     private static final String NAME = "settings.json";
     private static final JsonMapper JSON = JsonMapper.builder().build();
 

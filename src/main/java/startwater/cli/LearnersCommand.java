@@ -69,7 +69,8 @@ public final class LearnersCommand implements Callable<Integer> {
         if (all.isEmpty()) {
             out.println(texts.text("learners.none", data));
         }
-        all.forEach(k -> out.println(texts.text("learner.card", Notices.name(k.name(), texts), k.finished(), k.open())));
+        all.forEach(
+                k -> out.println(texts.text("learner.card", Notices.name(k.name(), texts), k.finished(), k.open())));
     }
 
     private String word(int place, String what, Texts texts) {
@@ -98,8 +99,7 @@ public final class LearnersCommand implements Callable<Integer> {
         } catch (FileAlreadyExistsException there) {
             throw new WrongUseException(texts.text("learners.exists", to));
         } catch (IOException failed) {
-            throw new WrongUseException(
-                    texts.text("learner.exportFailed", to, String.valueOf(failed.getMessage())));
+            throw new WrongUseException(texts.text("learner.exportFailed", to, String.valueOf(failed.getMessage())));
         }
         out.println(texts.text("learner.exported", to));
     }
@@ -120,7 +120,8 @@ public final class LearnersCommand implements Callable<Integer> {
         Learners.Known known = chosen(learners, texts);
         String name = Notices.name(known.name(), texts);
         if (!yes) {
-            throw new WrongUseException(texts.text("learners.yes", name, Notices.files(learners.belongings(known.key()))));
+            throw new WrongUseException(
+                    texts.text("learners.yes", name, Notices.files(learners.belongings(known.key()))));
         }
         try {
             out.println(texts.text("learner.deleted", Notices.files(learners.delete(known.key()))));

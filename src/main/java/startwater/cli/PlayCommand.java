@@ -118,8 +118,8 @@ public final class PlayCommand implements Callable<Integer> {
     /** Plays under the eyes of a learner's file. */
     private void kept(Terminal terminal, DrillWords words, Scenario scenario, String name) throws IOException {
         Texts texts = words.texts();
-        Learners learners = new Learners(
-                DataFolder.at(Objects.requireNonNull(parent).data()), Means.USUAL);
+        Learners learners =
+                new Learners(DataFolder.at(Objects.requireNonNull(parent).data()), Means.USUAL);
         try (LearnerFile file = learners.open(name)) {
             file.notices().forEach(n -> terminal.say(Notices.say(n, texts)));
             file.trouble().ifPresent(n -> terminal.say(Notices.say(n, texts)));

@@ -53,7 +53,8 @@ public final class ReplayCommand implements Callable<Integer> {
         CommandSpec own = Objects.requireNonNull(spec);
         Texts texts = CliTexts.of(common.lang, own);
         PrintWriter out = own.commandLine().getOut();
-        DrillFinder drills = new DrillFinder(DataFolder.at(Objects.requireNonNull(parent).data()));
+        DrillFinder drills =
+                new DrillFinder(DataFolder.at(Objects.requireNonNull(parent).data()));
         for (Path file : files) {
             out.println(file);
             int before = same + different + apart;
@@ -64,8 +65,8 @@ public final class ReplayCommand implements Callable<Integer> {
             } catch (RefusedException refused) {
                 throw new WrongUseException(Notices.say(refused.notice(), texts));
             } catch (IOException unreadable) {
-                throw new WrongUseException(
-                        texts.text("record.cannotRead", file, unreadable.getClass().getSimpleName()));
+                throw new WrongUseException(texts.text(
+                        "record.cannotRead", file, unreadable.getClass().getSimpleName()));
             }
             if (same + different + apart == before) {
                 out.println("  " + texts.text("replay.none"));

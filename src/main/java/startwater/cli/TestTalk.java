@@ -40,8 +40,8 @@ final class TestTalk {
         for (DippedStrip strip : wet) {
             dipped = true;
             List<Pad> unread = strip.positions().keySet().stream()
-                    .filter(pad -> run.now().written().stream()
-                            .noneMatch(w -> w.pad() == pad && w.strip() == strip.number()))
+                    .filter(pad ->
+                            run.now().written().stream().noneMatch(w -> w.pad() == pad && w.strip() == strip.number()))
                     .sorted()
                     .toList();
             if (!unread.isEmpty()) {

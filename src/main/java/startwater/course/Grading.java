@@ -74,12 +74,7 @@ public final class Grading {
      * @param sureness how sure the learner was, or null where nobody asked
      */
     public static List<Graded> answer(
-            Instant at,
-            String lesson,
-            List<Skill> skills,
-            double x,
-            int options,
-            @Nullable Sureness sureness) {
+            Instant at, String lesson, List<Skill> skills, double x, int options, @Nullable Sureness sureness) {
         Grading grading = new Grading(at, Source.lesson(lesson), null);
         grading.sureness = sureness;
         for (Skill skill : skills) {

@@ -47,7 +47,11 @@ public record MarkedVisit(
      * @param came whether the next strip showed it, or null where that cannot be told
      */
     public record Foreseen(
-            Pad pad, Sureness sureness, double mark, double chance, @Nullable Boolean came) {}
+            Pad pad,
+            Sureness sureness,
+            double mark,
+            double chance,
+            @Nullable Boolean came) {}
 
     /** Habits that the decision looks like, where it counts and went wrong. */
     public Set<Habit> habits() {

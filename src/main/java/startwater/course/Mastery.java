@@ -30,7 +30,10 @@ final class Mastery {
 
     /** Where a skill stands between two days. */
     private record Ladder(
-            boolean mastered, boolean was, int returns, @Nullable LocalDate due) {}
+            boolean mastered,
+            boolean was,
+            int returns,
+            @Nullable LocalDate due) {}
 
     /** @param first day of the first observation @param known chance that it is known before */
     Mastery(LocalDate first, double known) {

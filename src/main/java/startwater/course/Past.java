@@ -13,11 +13,7 @@ import java.util.List;
  * @param resolved if-then sentences in the learner's own words, the latest first
  */
 public record Past(
-        List<Graded> graded,
-        List<Play> plays,
-        List<Calibration.Said> said,
-        List<Mark> marks,
-        List<Resolved> resolved) {
+        List<Graded> graded, List<Play> plays, List<Calibration.Said> said, List<Mark> marks, List<Resolved> resolved) {
     public static final Past NOTHING = new Past(List.of(), List.of(), List.of(), List.of(), List.of());
 
     public Past {

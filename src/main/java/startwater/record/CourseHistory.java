@@ -80,11 +80,7 @@ public final class CourseHistory {
                 .flatMap(p -> Optional.ofNullable(p.mark).stream())
                 .toList();
         return new Past(
-                all.graded,
-                all.played.values().stream().map(Played::play).toList(),
-                all.said,
-                marks,
-                resolved);
+                all.graded, all.played.values().stream().map(Played::play).toList(), all.said, marks, resolved);
     }
 
     private void visit(Observed.Visit v) {
@@ -117,8 +113,7 @@ public final class CourseHistory {
         if (!answered.add(a.block() + "." + a.step())) {
             return;
         }
-        graded.addAll(
-                Grading.answer(a.at(), a.lesson(), skills(a.skills()), a.score(), a.options(), a.sureness()));
+        graded.addAll(Grading.answer(a.at(), a.lesson(), skills(a.skills()), a.score(), a.options(), a.sureness()));
         if (a.sureness() != null) {
             said.add(new Said(a.sureness(), a.score()));
         }

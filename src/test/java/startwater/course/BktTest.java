@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import startwater.ReferenceTable;
 import startwater.ReferenceTable.Row;
 
+@Tag("outside")
 class BktTest {
     private static final double HALF_DIGIT = 0.5e-6 + 1e-12;
 
@@ -40,8 +42,7 @@ class BktTest {
             double middle = (b.after(known, 1) + b.after(known, 0)) / 2;
             assertThat(b.after(known, 0.5)).isCloseTo(middle, within(1e-12));
             assertThat(b.after(known, 1)).isGreaterThan(b.after(known, 0.5));
-            assertThat(b.after(known, 0.8, 0.5))
-                    .isCloseTo((known + b.after(known, 0.8)) / 2, within(1e-12));
+            assertThat(b.after(known, 0.8, 0.5)).isCloseTo((known + b.after(known, 0.8)) / 2, within(1e-12));
         }
     }
 

@@ -73,14 +73,18 @@ class CoachTest {
         Suggestion drill = of("night-without-air", 0);
         assertThat(drill.open()).isTrue();
         assertThat(drill.reason().key()).isEqualTo("coach.skipAhead");
-        assertThat(of("12-air-first", 0).value()).as("its lesson has no more to give").isZero();
+        assertThat(of("12-air-first", 0).value())
+                .as("its lesson has no more to give")
+                .isZero();
     }
 
     @Test
     void whatIsNeededComesFirst() {
         answers(Skill.NITRITE_CHLORIDE, 1, 4, 0).answers(Skill.WATER_CHANGE, 0, 3, 0);
         played("first-strips", Lever.WAIT);
-        assertThat(of("hungry-second-week", 0).open()).as("it needs water changes").isFalse();
+        assertThat(of("hungry-second-week", 0).open())
+                .as("it needs water changes")
+                .isFalse();
         answers(Skill.WATER_CHANGE, 1, 5, 0).answers(Skill.UNITS, 1, 3, 0);
         assertThat(of("hungry-second-week", 0).open()).isTrue();
     }
@@ -106,7 +110,9 @@ class CoachTest {
                 .isCloseTo(Coach.HABIT, org.assertj.core.api.Assertions.within(1e-9));
         assertThat(of("spotless-filter", 0).reason().key()).isEqualTo("coach.habit");
         played("a", Lever.WAIT).played("b", Lever.WAIT).played("c", Lever.WAIT);
-        assertThat(of("spotless-filter", 0).reason().key()).as("three plays on it is forgotten").isNotEqualTo("coach.habit");
+        assertThat(of("spotless-filter", 0).reason().key())
+                .as("three plays on it is forgotten")
+                .isNotEqualTo("coach.habit");
     }
 
     @Test
@@ -126,7 +132,9 @@ class CoachTest {
         played("night-without-air", Lever.SALT).played("soft-water", Lever.SALT);
         assertThat(of("hungry-second-week", 0).open()).isFalse();
         plays.add(new Play(Source.lesson("02-read-a-strip"), Lever.WAIT, Set.of()));
-        assertThat(of("hungry-second-week", 0).open()).as("a lesson between does not count").isFalse();
+        assertThat(of("hungry-second-week", 0).open())
+                .as("a lesson between does not count")
+                .isFalse();
     }
 
     @Test
@@ -135,7 +143,8 @@ class CoachTest {
         assertThat(rank(0)).isEqualTo(rank(0));
         Learner learner = Learner.of(graded, ZoneOffset.UTC);
         long kinds = java.util.stream.LongStream.range(0, 20)
-                .mapToObj(seed -> Coach.rank(ALL, learner, plays, DAY, seed).get(0).item().source())
+                .mapToObj(seed ->
+                        Coach.rank(ALL, learner, plays, DAY, seed).get(0).item().source())
                 .distinct()
                 .count();
         assertThat(kinds).isGreaterThan(1);

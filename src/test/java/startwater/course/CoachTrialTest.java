@@ -41,9 +41,13 @@ class CoachTrialTest {
         List<SimulatedCourse> fixed = all(world, Way.FIXED);
         assertThat(coached).allMatch(SimulatedCourse::done);
         assertThat(drills(coached)).isLessThan((1 - FEWER) * drills(fixed));
-        double known = coached.stream().mapToDouble(SimulatedCourse::trulyKnown).average().orElseThrow();
+        double known = coached.stream()
+                .mapToDouble(SimulatedCourse::trulyKnown)
+                .average()
+                .orElseThrow();
         assertThat(known).as("what counts as mastered is there").isGreaterThan(0.95);
-        double success = coached.stream().mapToDouble(SimulatedCourse::success).average().orElseThrow();
+        double success =
+                coached.stream().mapToDouble(SimulatedCourse::success).average().orElseThrow();
         assertThat(success).as("neither too hard nor too easy").isBetween(0.7, 0.85);
     }
 
@@ -61,7 +65,10 @@ class CoachTrialTest {
     void neverMoreThanTwoDrillsInARowWithOneBestPlay(World world) {
         for (int i = 0; i < 40; i++) {
             List<Lever> levers = new SimulatedCourse(world.learner(i))
-                    .go(Way.COACH, i).plays.stream().filter(Play::drill).map(Play::best).toList();
+                    .go(Way.COACH, i).plays.stream()
+                            .filter(Play::drill)
+                            .map(Play::best)
+                            .toList();
             for (int at = 2; at < levers.size(); at++) {
                 boolean same = levers.get(at) == levers.get(at - 1) && levers.get(at) == levers.get(at - 2);
                 assertThat(same).as("learner %d, drill %d of %s", i, at, levers).isFalse();

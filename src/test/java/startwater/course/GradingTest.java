@@ -34,10 +34,14 @@ class GradingTest {
         Map<Skill, Graded> told = grade(visit);
         assertThat(told.get(Skill.READ_STRIP).x()).isEqualTo(0.5);
         assertThat(told.get(Skill.TOXIC_AMMONIA).x()).isEqualTo(1);
-        assertThat(told.get(Skill.CYCLE_SENSE).x()).as("foresight, and not the decision").isEqualTo(0.8);
+        assertThat(told.get(Skill.CYCLE_SENSE).x())
+                .as("foresight, and not the decision")
+                .isEqualTo(0.8);
         assertThat(told.get(Skill.NITRITE_CHLORIDE).x()).isEqualTo(0.4);
         assertThat(told.get(Skill.NITRITE_CHLORIDE).best()).isEqualTo(Lever.SALT);
-        assertThat(told.get(Skill.RATION).weight()).as("the best option holds feed").isEqualTo(1);
+        assertThat(told.get(Skill.RATION).weight())
+                .as("the best option holds feed")
+                .isEqualTo(1);
         assertThat(told.get(Skill.ROUTINE).weight()).as("nobody pulled at it").isEqualTo(0.5);
         assertThat(told.get(Skill.UNITS).x()).isEqualTo(1);
         assertThat(told.get(Skill.CYCLE_SENSE).sureness()).isEqualTo(Sureness.SURE);
@@ -58,8 +62,8 @@ class GradingTest {
     @Test
     void whatDoesNotCountTellsNothingOfTheDecision() {
         MarkedVisit v = Visits.of(10, FEED, HALF_AND_SALT);
-        MarkedVisit idle = new MarkedVisit(
-                false, true, 10, v.word(), v.decisive(), v.own(), v.best(), 6, 6, null, null);
+        MarkedVisit idle =
+                new MarkedVisit(false, true, 10, v.word(), v.decisive(), v.own(), v.best(), 6, 6, null, null);
         assertThat(grade(idle)).containsOnlyKeys(Skill.READ_STRIP);
         MarkedVisit odd = new MarkedVisit(true, false, 0, v.word(), v.decisive(), v.own(), v.best(), 6, 6, null, null);
         assertThat(grade(odd)).as("the log is at fault").containsOnlyKeys(Skill.READ_STRIP);
@@ -86,10 +90,13 @@ class GradingTest {
     void signsOfHabits() {
         assertThat(Visits.of(40, FEED, HALF_AND_SALT).habits())
                 .containsExactlyInAnyOrder(Habit.DO_NOTHING, Habit.FEEDS_BECAUSE_THEY_BEG);
-        assertThat(Visits.of(95, FEED, HALF_AND_SALT).habits()).as("a sound choice is no habit").isEmpty();
+        assertThat(Visits.of(95, FEED, HALF_AND_SALT).habits())
+                .as("a sound choice is no habit")
+                .isEmpty();
         assertThat(Visits.of(40, FEED.withChange(0.5), FEED.withChange(0.1)).habits())
                 .containsExactly(Habit.HALF_EVERY_DAY);
-        assertThat(Visits.of(40, HALF_AND_SALT.withFeed(0.5), FEED.withFeed(0.5)).habits())
+        assertThat(Visits.of(40, HALF_AND_SALT.withFeed(0.5), FEED.withFeed(0.5))
+                        .habits())
                 .containsExactly(Habit.SALTS_EVERY_READING);
         assertThat(Visits.of(40, FEED.withBicarbonate(50), FEED).habits()).containsExactly(Habit.CHASES_PH);
     }

@@ -9,8 +9,8 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import org.junit.jupiter.api.Test;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
 import startwater.course.SkillState.Standing;
 import startwater.drill.Prediction.Sureness;
 import startwater.drill.Skill;
@@ -27,7 +27,8 @@ class MasteryTest {
 
     private MasteryTest answer(double x, @Nullable Sureness sureness, int... days) {
         for (int day : days) {
-            Instant at = FIRST.plusDays(day).atTime(9, 0).toInstant(ZoneOffset.UTC).plusSeconds(all.size());
+            Instant at =
+                    FIRST.plusDays(day).atTime(9, 0).toInstant(ZoneOffset.UTC).plusSeconds(all.size());
             all.add(new Graded(at, Source.drill("any"), SKILL, x, 1, 0, sureness, null));
         }
         return this;
@@ -46,7 +47,9 @@ class MasteryTest {
         right(0, 0, 0, 0);
         assertThat(state().known()).isGreaterThan(Mastery.KNOWN);
         assertThat(state().mastered()).isFalse();
-        assertThat(state().due()).as("what lacks only another day is due on the next").isEqualTo(day(1));
+        assertThat(state().due())
+                .as("what lacks only another day is due on the next")
+                .isEqualTo(day(1));
         assertThat(state().standing(day(1))).isEqualTo(Standing.LEARNING);
         right(1);
         assertThat(state().mastered()).isTrue();
@@ -117,7 +120,8 @@ class MasteryTest {
             all.add(new Graded(late.plusSeconds(600L * i), Source.drill("any"), SKILL, 1, 1, 0, null, null));
         }
         assertThat(Learner.of(all, ZoneOffset.UTC).state(SKILL).mastered()).isTrue();
-        assertThat(Learner.of(all, ZoneId.of("Asia/Tokyo")).state(SKILL).mastered()).isFalse();
+        assertThat(Learner.of(all, ZoneId.of("Asia/Tokyo")).state(SKILL).mastered())
+                .isFalse();
     }
 
     @Test

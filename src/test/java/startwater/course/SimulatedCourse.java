@@ -61,7 +61,8 @@ final class SimulatedCourse {
             }
             Item item = fixed.get(at);
             at = (at + 1) % fixed.size();
-            boolean known = item.skills().stream().allMatch(k -> learner.state(k).mastered());
+            boolean known =
+                    item.skills().stream().allMatch(k -> learner.state(k).mastered());
             if (!readBefore(item) && !(way == Way.FIXED_SKIPPING && known)) {
                 play(item);
             }
@@ -123,8 +124,7 @@ final class SimulatedCourse {
                 double weight = skill == item.main() ? 1 : 0.5;
                 boolean correct = who.answers(skill);
                 who.learns(skill, weight);
-                tracer.add(new Graded(
-                        now(), item.source(), skill, correct ? 1 : 0, weight, 0, null, item.best()));
+                tracer.add(new Graded(now(), item.source(), skill, correct ? 1 : 0, weight, 0, null, item.best()));
                 if (item.drill()) {
                     answers++;
                     right += correct ? 1 : 0;

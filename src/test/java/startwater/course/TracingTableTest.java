@@ -80,7 +80,8 @@ class TracingTableTest {
         long knowing = 0;
         for (int from = 0; from < sorted.size(); ) {
             int to = from;
-            while (to < sorted.size() && sorted.get(to).known() == sorted.get(from).known()) {
+            while (to < sorted.size()
+                    && sorted.get(to).known() == sorted.get(from).known()) {
                 to++;
             }
             double rank = (from + 1 + to) / 2.0;

@@ -28,8 +28,17 @@ final class Visits {
 
     static MarkedVisit with(MarkedVisit v, MarkedVisit.@Nullable Worked worked, MarkedVisit.@Nullable Foreseen said) {
         return new MarkedVisit(
-                v.scored(), v.credited(), v.mark(), v.word(), v.decisive(), v.own(), v.best(), v.read(), v.readRight(),
-                worked, said);
+                v.scored(),
+                v.credited(),
+                v.mark(),
+                v.word(),
+                v.decisive(),
+                v.own(),
+                v.best(),
+                v.read(),
+                v.readRight(),
+                worked,
+                said);
     }
 
     static MarkedVisit.Worked sum(Skill skill, double mark, boolean slip) {

@@ -66,7 +66,8 @@ class CourseHistoryTest {
                         answer("03-what-a-number-counts", 0, 1),
                         answer("03-what-a-number-counts", 1, 1)),
                 List.of());
-        assertThat(past.plays()).extracting(Play::source)
+        assertThat(past.plays())
+                .extracting(Play::source)
                 .containsExactly(Source.drill("hungry-second-week"), Source.lesson("03-what-a-number-counts"));
         assertThat(past.plays().get(0).best()).isEqualTo(Lever.SALT);
         assertThat(past.plays().get(0).habits()).contains(Habit.DO_NOTHING);

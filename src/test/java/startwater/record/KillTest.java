@@ -106,7 +106,9 @@ class KillTest {
             while (committed < after && said.read() >= 0) {
                 committed++;
             }
-            assertThat(committed).as("%s", new File(folder.toFile(), "child-err")).isEqualTo(after);
+            assertThat(committed)
+                    .as("%s", new File(folder.toFile(), "child-err"))
+                    .isEqualTo(after);
             LockSupport.parkNanos((long) (chance.uniform() * TimeUnit.MILLISECONDS.toNanos(4)));
             // The handle leaves what was said readable.
             child.toHandle().destroyForcibly();
@@ -119,8 +121,7 @@ class KillTest {
     private static void reads(Path file, int whole) throws IOException {
         Path copy = Files.copy(file, file.resolveSibling(Names.keyOf(file) + "-read.jsonl"));
         try (LearnerFile learner = LearnerFile.open(copy, Script.means())) {
-            assertThat(learner.notices().stream().map(Notice::kind))
-                    .allMatch(Notice.Kind.SET_ASIDE::equals);
+            assertThat(learner.notices().stream().map(Notice::kind)).allMatch(Notice.Kind.SET_ASIDE::equals);
         }
         assertThat(Files.readAllLines(copy)).hasSize(whole);
         List<Replay.Report> reports = new ArrayList<>();

@@ -27,11 +27,8 @@ class LanguageFilesTest {
     private static final Pattern LITERAL = Pattern.compile("\"([A-Za-z][A-Za-z0-9.\\-_]*)\"");
 
     @ParameterizedTest
-<<<<<<< HEAD
-    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, PROGRESS, CLI, "/startwater/cli/help"})
-=======
-    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, CLI, "/startwater/cli/help"})
->>>>>>> record
+    @ValueSource(
+            strings = {Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, PROGRESS, CLI, "/startwater/cli/help"})
     void bothLanguagesHaveTheSameKeys(String file) {
         assertThat(Texts.of(Language.ES, file).keys())
                 .isNotEmpty()
@@ -39,11 +36,7 @@ class LanguageFilesTest {
     }
 
     @ParameterizedTest
-<<<<<<< HEAD
-    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, PROGRESS, CLI})
-=======
-    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, CLI})
->>>>>>> record
+    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, PROGRESS, CLI})
     void bothLanguagesFillTheSamePlaces(String file) throws IOException {
         var english = raw(file, "en");
         var spanish = raw(file, "es");
@@ -56,11 +49,7 @@ class LanguageFilesTest {
     void everyKeyIsSaidSomewhere() throws IOException {
         Set<String> literals = literals();
         Set<String> unsaid = new TreeSet<>();
-<<<<<<< HEAD
-        for (String file : List.of(Texts.DRILL, Texts.LESSON, WINDOW, SHELL, PROGRESS, CLI)) {
-=======
-        for (String file : List.of(Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, CLI)) {
->>>>>>> record
+        for (String file : List.of(Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, PROGRESS, CLI)) {
             for (String key : Texts.of(Language.EN, file).keys()) {
                 if (!said(key, literals)) {
                     unsaid.add(key);
@@ -88,21 +77,13 @@ class LanguageFilesTest {
     @Test
     void noKeyInTheCodeIsMissing() throws IOException {
         Set<String> keys = new TreeSet<>();
-<<<<<<< HEAD
-        for (String file : List.of(Texts.DRILL, Texts.LESSON, WINDOW, SHELL, PROGRESS, CLI)) {
-=======
-        for (String file : List.of(Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, CLI)) {
->>>>>>> record
+        for (String file : List.of(Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, PROGRESS, CLI)) {
             keys.addAll(Texts.of(Language.EN, file).keys());
         }
         Set<String> missing = new TreeSet<>();
         for (String literal : literals()) {
-            boolean key =
-<<<<<<< HEAD
-                    literal.matches("(win|shell|home|progress|coach|habit|lesson|end|play|cli|run|entry|state|seen|haze|when)\\..*[^.]");
-=======
-                    literal.matches("(win|shell|home|lesson|end|play|cli|run|entry|state|seen|haze|when|record|learner|learners|replay)\\..*[^.]");
->>>>>>> record
+            boolean key = literal.matches(
+                    "(win|shell|home|progress|coach|habit|lesson|end|play|cli|run|entry|state|seen|haze|when|record|learner|learners|replay)\\..*[^.]");
             boolean beginning = keys.stream().anyMatch(k -> k.startsWith(literal));
             if (key && !keys.contains(literal) && !beginning && !literal.startsWith("run.")) {
                 missing.add(literal);
@@ -114,11 +95,7 @@ class LanguageFilesTest {
     }
 
     @ParameterizedTest
-<<<<<<< HEAD
-    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, PROGRESS, CLI})
-=======
-    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, CLI})
->>>>>>> record
+    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, PROGRESS, CLI})
     void everySentenceCanBeFormattedAndLosesNoApostrophe(String file) throws IOException {
         for (Language language : Language.values()) {
             Texts texts = Texts.of(language, file);

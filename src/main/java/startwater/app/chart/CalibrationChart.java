@@ -69,7 +69,14 @@ public final class CalibrationChart extends Painted {
         for (int i = 0; i < data.percents().size(); i++) {
             double at = y.at(i * STEP / 100.0);
             pen.level(LEFT, width, at, pen.color(Token.LINE));
-            pen.text(data.percents().get(i), LEFT - 8, at + 4.5, Pen.LABEL, false, pen.color(Token.QUIET), TextAlignment.RIGHT);
+            pen.text(
+                    data.percents().get(i),
+                    LEFT - 8,
+                    at + 4.5,
+                    Pen.LABEL,
+                    false,
+                    pen.color(Token.QUIET),
+                    TextAlignment.RIGHT);
         }
         double wide = (width - LEFT) / data.columns().size();
         for (int i = 0; i < data.columns().size(); i++) {

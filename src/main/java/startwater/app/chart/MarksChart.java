@@ -59,7 +59,14 @@ public final class MarksChart extends Painted {
         Color quiet = pen.color(Token.QUIET);
         for (double mark = 0; mark <= MOST; mark += STEP) {
             pen.level(LEFT, right, y.at(mark), pen.color(Token.LINE));
-            pen.text(Integer.toString((int) mark), LEFT - 8, y.at(mark) + 4.5, Pen.LABEL, false, quiet, TextAlignment.RIGHT);
+            pen.text(
+                    Integer.toString((int) mark),
+                    LEFT - 8,
+                    y.at(mark) + 4.5,
+                    Pen.LABEL,
+                    false,
+                    quiet,
+                    TextAlignment.RIGHT);
         }
         pen.dashed(LEFT, y.at(data.passAt()), right, y.at(data.passAt()), 1.5, pen.color(Token.EDGE), 5, 4);
         pen.text(data.passLabel(), LEFT + 4, y.at(data.passAt()) + 15, Pen.LABEL, false, quiet);

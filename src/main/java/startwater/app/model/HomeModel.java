@@ -86,8 +86,8 @@ public final class HomeModel {
     private static Card card(Scenario s, History history) {
         History.Drill drill = history.drill(s.id());
         List<History.Open> open = history.open();
-        boolean last = !open.isEmpty()
-                && open.get(open.size() - 1).begun().scenario().equals(s.id());
+        boolean last =
+                !open.isEmpty() && open.get(open.size() - 1).begun().scenario().equals(s.id());
         return new Card(
                 s.id(),
                 s,

@@ -1,10 +1,11 @@
 package startwater.app.model;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import startwater.course.Coach;
 import startwater.course.Catalogue;
+import startwater.course.Coach;
 import startwater.course.Learner;
 import startwater.course.Past;
 import startwater.course.Suggestion;
@@ -28,8 +29,7 @@ public record HomeNext(Suggestion next, List<Suggestion> alternatives) {
      * @param today the learner's day
      * @param seed the learner's own, so that ties fall the same way until something is done
      */
-    public static Optional<HomeNext> of(
-            Catalogue catalogue, Learner learner, Past past, java.time.LocalDate today, long seed) {
+    public static Optional<HomeNext> of(Catalogue catalogue, Learner learner, Past past, LocalDate today, long seed) {
         List<Suggestion> ranked = Coach.rank(catalogue, learner, past.plays(), today, seed);
         if (ranked.isEmpty()) {
             return Optional.empty();

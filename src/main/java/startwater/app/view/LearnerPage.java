@@ -67,8 +67,7 @@ final class LearnerPage extends VBox {
         name.setOnAction(e -> named(name));
         Button without = Ui.button(texts.text("learner.without"), "sw-second", () -> choose(() -> desk.choose("")));
         without.setId("learner-without");
-        VBox box = new VBox(
-                12, Ui.text(texts.text("learner.ask"), "sw-strong"), new FlowPane(8, 8, name, go, without));
+        VBox box = new VBox(12, Ui.text(texts.text("learner.ask"), "sw-strong"), new FlowPane(8, 8, name, go, without));
         List<Learners.Known> known = desk.learners().list();
         if (!known.isEmpty()) {
             FlowPane all = new FlowPane(8, 8);
@@ -162,7 +161,8 @@ final class LearnerPage extends VBox {
                 desk.learners().export(file.key(), to.toPath());
                 tell(texts.text("learner.exported", to));
             } catch (IOException failed) {
-                said.setText(texts.text("learner.exportFailed", to, failed.getClass().getSimpleName()));
+                said.setText(
+                        texts.text("learner.exportFailed", to, failed.getClass().getSimpleName()));
             }
         }
     }
@@ -185,8 +185,8 @@ final class LearnerPage extends VBox {
         }
         Button yes = Ui.button(texts.text("learner.deleteYes"), "", this::delete);
         yes.setId("learner-delete-yes");
-        Button no = Ui.button(
-                texts.text("learner.deleteNo"), "sw-second", () -> confirm.getChildren().clear());
+        Button no = Ui.button(texts.text("learner.deleteNo"), "sw-second", () -> confirm.getChildren()
+                .clear());
         no.setId("learner-delete-no");
         lines.add(new HBox(8, no, yes));
         confirm.getChildren().setAll(lines);

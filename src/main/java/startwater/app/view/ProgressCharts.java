@@ -25,8 +25,8 @@ final class ProgressCharts {
         Calibration c = model.calibration();
         String finding = texts.text(
                 "progress.calibration." + c.finding(), c.score().count(), percent(c.stated()), percent(c.came()));
-        VBox all = new VBox(
-                8, Ui.text(texts.text("progress.calibration"), "sw-sentence", "sw-strong"), Ui.text(finding));
+        VBox all =
+                new VBox(8, Ui.text(texts.text("progress.calibration"), "sw-sentence", "sw-strong"), Ui.text(finding));
         if (!c.bins().isEmpty()) {
             all.getChildren()
                     .addAll(
@@ -50,8 +50,7 @@ final class ProgressCharts {
                     b.high(),
                     texts.text("progress.cameOne", percent(b.came()), b.count())));
             spoken.append(' ')
-                    .append(texts.text(
-                            "progress.binSpoken", word, percent(b.stated()), percent(b.came()), b.count()));
+                    .append(texts.text("progress.binSpoken", word, percent(b.stated()), percent(b.came()), b.count()));
         }
         List<String> percents = IntStream.rangeClosed(0, QUARTERS)
                 .mapToObj(i -> texts.text("progress.percent", 100 / QUARTERS * i))
@@ -76,8 +75,7 @@ final class ProgressCharts {
         List<Double> values = marks.stream().map(Past.Mark::mark).toList();
         double last = Math.rint(values.get(values.size() - 1));
         double best = Math.rint(values.stream().mapToDouble(d -> d).max().orElse(last));
-        String spoken = texts.text(
-                "progress.marksSpoken", values.size(), Math.rint(values.get(0)), last, best);
+        String spoken = texts.text("progress.marksSpoken", values.size(), Math.rint(values.get(0)), last, best);
         all.getChildren()
                 .addAll(
                         Ui.text(spoken),

@@ -65,18 +65,14 @@ final class ProgressSkills extends VBox {
         double percent = Math.rint(100 * s.known());
         String name = words.skill(s.skill());
         String seen = seen(s);
-        LevelBar bar = new LevelBar(new LevelBar.Data(
-                s.known(), AIM, tone(standing), texts.text("progress.level", name, percent, seen)));
+        LevelBar bar = new LevelBar(
+                new LevelBar.Data(s.known(), AIM, tone(standing), texts.text("progress.level", name, percent, seen)));
         bar.setId("skill-" + s.skill().id());
         HBox.setHgrow(bar, Priority.ALWAYS);
         Label number = Ui.text(texts.number(percent), "sw-label", "sw-strong");
         // Bars of one length can be compared, whatever number stands beside them.
         number.setStyle("-fx-min-width: 1.8em;");
-        return new VBox(
-                2,
-                Ui.text(name),
-                Ui.row(10, bar, number),
-                Ui.text(seen, "sw-label", "sw-quiet"));
+        return new VBox(2, Ui.text(name), Ui.row(10, bar, number), Ui.text(seen, "sw-label", "sw-quiet"));
     }
 
     private String seen(SkillState s) {

@@ -117,10 +117,8 @@ final class ProgressView extends BorderPane {
             all.getChildren().add(reading(texts.text("progress.resolvedNone")));
         } else {
             all.getChildren().add(Ui.text(texts.text("progress.resolvedHow"), "sw-label", "sw-quiet"));
-            model.resolved().stream()
-                    .limit(SENTENCES)
-                    .map(Past.Resolved::text)
-                    .forEach(sentence -> all.getChildren().add(reading(sentence, "sw-sentence")));
+            model.resolved().stream().limit(SENTENCES).map(Past.Resolved::text).forEach(sentence -> all.getChildren()
+                    .add(reading(sentence, "sw-sentence")));
         }
         return section(all);
     }

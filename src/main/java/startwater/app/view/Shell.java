@@ -380,7 +380,10 @@ public final class Shell extends BorderPane implements Navigator {
     public void finished(DrillRun run, List<Verdict> verdicts) {
         EndModel end = new EndModel(run, verdicts);
         Steps steps = drill == null ? Steps.NONE : drill.steps();
-        go(Place.DRILL, () -> new EndView(end, words, resolved -> resolved(steps, resolved), this::home, () -> again(run.scenario())));
+        go(
+                Place.DRILL,
+                () -> new EndView(
+                        end, words, resolved -> resolved(steps, resolved), this::home, () -> again(run.scenario())));
         work = Background.run(() -> Review.of(run, verdicts), summary -> {
             end.summaryProperty().set(summary);
             steps.finished(summary);

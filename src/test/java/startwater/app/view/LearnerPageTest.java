@@ -75,7 +75,8 @@ class LearnerPageTest {
     @Test
     void theFirstStartAsksAndTheNextGoesStraightHome() {
         Shell first = open();
-        assertThat(says(first, "There is no account") || says(first, "there is no account")).isTrue();
+        assertThat(says(first, "There is no account") || says(first, "there is no account"))
+                .isTrue();
         assertThat(says(first, "What comes next")).isFalse();
         press(first, "learner-without");
         assertThat(says(first, "What comes next")).isTrue();

@@ -34,8 +34,13 @@ final class ProgressExamples {
 
     static CoachWords words(Language language) {
         return new CoachWords(
-                new DrillWords(Texts.of(language, Texts.DRILL, Texts.LESSON, "/startwater/app/text/window",
-                        "/startwater/app/text/shell", CoachWords.FILE)),
+                new DrillWords(Texts.of(
+                        language,
+                        Texts.DRILL,
+                        Texts.LESSON,
+                        "/startwater/app/text/window",
+                        "/startwater/app/text/shell",
+                        CoachWords.FILE)),
                 Library.shipped());
     }
 

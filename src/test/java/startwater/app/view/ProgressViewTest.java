@@ -50,7 +50,8 @@ class ProgressViewTest {
             assertThat(view.lookupAll("*"))
                     .filteredOn(n -> n instanceof CalibrationChart || n instanceof MarksChart)
                     .hasSize(2)
-                    .allMatch(n -> n.getAccessibleText() != null && n.getAccessibleText().length() > 20);
+                    .allMatch(n -> n.getAccessibleText() != null
+                            && n.getAccessibleText().length() > 20);
             assertThat(view.lookupAll("*"))
                     .filteredOn(n -> n instanceof ButtonBase)
                     .allMatch(n -> n.getAccessibleText() != null && n.isFocusTraversable());
@@ -61,7 +62,9 @@ class ProgressViewTest {
     void aNewLearnerHasOneButton() {
         Fx.run(() -> {
             ProgressView view = view(Past.NOTHING, Language.EN, 100);
-            assertThat(view.lookupAll("*")).filteredOn(n -> n instanceof ButtonBase).hasSize(1);
+            assertThat(view.lookupAll("*"))
+                    .filteredOn(n -> n instanceof ButtonBase)
+                    .hasSize(1);
             ((ButtonBase) view.lookup("#progress-start")).fire();
             assertThat(opened).containsExactly("drill first-strips");
         });

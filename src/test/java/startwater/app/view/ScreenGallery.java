@@ -18,13 +18,9 @@ import javafx.scene.layout.BorderPane;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import startwater.app.Desk;
-import startwater.app.Desks;
 import startwater.app.Fx;
-<<<<<<< HEAD
-import startwater.app.theme.Look;
-=======
 import startwater.app.Settings;
->>>>>>> record
+import startwater.app.theme.Look;
 import startwater.app.theme.Theme;
 import startwater.content.Library;
 import startwater.course.Past;
@@ -112,9 +108,8 @@ public final class ScreenGallery {
             write(scene, screen, name);
             if (!past.empty()) {
                 for (double at : new double[] {0.5, 1}) {
-                    Fx.run(() -> scene.getRoot()
-                            .lookupAll(".scroll-pane")
-                            .forEach(n -> ((ScrollPane) n).setVvalue(at)));
+                    Fx.run(() ->
+                            scene.getRoot().lookupAll(".scroll-pane").forEach(n -> ((ScrollPane) n).setVvalue(at)));
                     write(scene, screen + (at < 1 ? "-middle" : "-bottom"), name);
                 }
             }
