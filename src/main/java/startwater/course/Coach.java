@@ -97,7 +97,7 @@ public final class Coach {
         for (Item item : catalogue.items()) {
             ranked.add(new Ranked(value(item), ties.uniform()));
         }
-        ranked.sort(Comparator.comparing((Ranked r) -> r.suggestion().item() != firstEver)
+        ranked.sort(Comparator.comparing((Ranked r) -> !r.suggestion().item().equals(firstEver))
                 .thenComparing(r -> !r.suggestion().open())
                 .thenComparing(r -> -Math.rint(1e9 * r.suggestion().value()))
                 .thenComparing(Ranked::tie));
@@ -176,7 +176,7 @@ public final class Coach {
 
     private Reason reason(Item item, Skill aim, Set<Habit> shown) {
         SkillState state = learner.state(aim);
-        if (item == firstEver) {
+        if (item.equals(firstEver)) {
             return Reason.start(aim);
         }
         if (dueAt(item, aim)) {
