@@ -36,7 +36,7 @@ public final class Desk implements AutoCloseable {
     public void openTheOnly() {
         List<Learners.Known> all = learners.list();
         String last = settings().map(Settings::learner).orElse(null);
-        if (all.size() == 1 && all.get(0).key().equals(last)) {
+        if (last != null && all.size() == 1 && all.get(0).key().equals(last)) {
             try {
                 take(learners.openKey(all.get(0).key()));
             } catch (IOException refused) {
