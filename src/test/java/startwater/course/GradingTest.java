@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -25,6 +26,10 @@ class GradingTest {
                 .collect(Collectors.toMap(Graded::skill, Function.identity()));
     }
 
+    private static Graded of(Map<Skill, Graded> told, Skill skill) {
+        return Objects.requireNonNull(told.get(skill), skill.id());
+    }
+
     @Test
     void eachMarkTellsOfItsOwnSkills() {
         MarkedVisit visit = Visits.with(
@@ -32,28 +37,28 @@ class GradingTest {
                 Visits.sum(Skill.TOXIC_AMMONIA, 100, false),
                 Visits.said(Pad.NITRITE, 80));
         Map<Skill, Graded> told = grade(visit);
-        assertThat(told.get(Skill.READ_STRIP).x()).isEqualTo(0.5);
-        assertThat(told.get(Skill.TOXIC_AMMONIA).x()).isEqualTo(1);
-        assertThat(told.get(Skill.CYCLE_SENSE).x())
+        assertThat(of(told, Skill.READ_STRIP).x()).isEqualTo(0.5);
+        assertThat(of(told, Skill.TOXIC_AMMONIA).x()).isEqualTo(1);
+        assertThat(of(told, Skill.CYCLE_SENSE).x())
                 .as("foresight, and not the decision")
                 .isEqualTo(0.8);
-        assertThat(told.get(Skill.NITRITE_CHLORIDE).x()).isEqualTo(0.4);
-        assertThat(told.get(Skill.NITRITE_CHLORIDE).best()).isEqualTo(Lever.SALT);
-        assertThat(told.get(Skill.RATION).weight())
+        assertThat(of(told, Skill.NITRITE_CHLORIDE).x()).isEqualTo(0.4);
+        assertThat(of(told, Skill.NITRITE_CHLORIDE).best()).isEqualTo(Lever.SALT);
+        assertThat(of(told, Skill.RATION).weight())
                 .as("the best option holds feed")
                 .isEqualTo(1);
-        assertThat(told.get(Skill.ROUTINE).weight()).as("nobody pulled at it").isEqualTo(0.5);
-        assertThat(told.get(Skill.UNITS).x()).isEqualTo(1);
-        assertThat(told.get(Skill.CYCLE_SENSE).sureness()).isEqualTo(Sureness.SURE);
-        assertThat(told.get(Skill.RATION).sureness()).isNull();
+        assertThat(of(told, Skill.ROUTINE).weight()).as("nobody pulled at it").isEqualTo(0.5);
+        assertThat(of(told, Skill.UNITS).x()).isEqualTo(1);
+        assertThat(of(told, Skill.CYCLE_SENSE).sureness()).isEqualTo(Sureness.SURE);
+        assertThat(of(told, Skill.RATION).sureness()).isNull();
     }
 
     @Test
     void aSlipOfUnitIsToldToUnits() {
         MarkedVisit visit = Visits.with(
                 Visits.of(90, HALF_AND_SALT, HALF_AND_SALT), Visits.sum(Skill.TOXIC_AMMONIA, 50, true), null);
-        assertThat(grade(visit).get(Skill.UNITS).x()).isZero();
-        assertThat(grade(visit).get(Skill.UNITS).weight()).isEqualTo(1);
+        assertThat(of(grade(visit), Skill.UNITS).x()).isZero();
+        assertThat(of(grade(visit), Skill.UNITS).weight()).isEqualTo(1);
         MarkedVisit wrong = Visits.with(
                 Visits.of(90, HALF_AND_SALT, HALF_AND_SALT), Visits.sum(Skill.TOXIC_AMMONIA, 0, false), null);
         assertThat(grade(wrong)).doesNotContainKey(Skill.UNITS);
@@ -67,7 +72,7 @@ class GradingTest {
         assertThat(grade(idle)).containsOnlyKeys(Skill.READ_STRIP);
         MarkedVisit odd = new MarkedVisit(true, false, 0, v.word(), v.decisive(), v.own(), v.best(), 6, 6, null, null);
         assertThat(grade(odd)).as("the log is at fault").containsOnlyKeys(Skill.READ_STRIP);
-        assertThat(grade(odd).get(Skill.READ_STRIP).x()).isZero();
+        assertThat(of(grade(odd), Skill.READ_STRIP).x()).isZero();
     }
 
     @Test
