@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import startwater.drill.Prediction.Sureness;
 
 /**
  * The open file of one learner: its history, and the end to which lines are added. Nothing here ever stops the tutor: where
@@ -195,7 +196,7 @@ public final class LearnerFile implements AutoCloseable {
             int step,
             double score,
             int options,
-            startwater.drill.Prediction.@Nullable Sureness sureness) {
+            @Nullable Sureness sureness) {
         add(new Entry.Answered(lesson, skills, block, step, score, options, sureness, now()));
     }
 

@@ -27,8 +27,8 @@ class LearnersCommandTest {
     private Ran run(String... words) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        List<String> args = new ArrayList<>(
-                List.of("--data", folder.resolve("data").toString(), "--lang", "en"));
+        List<String> args =
+                new ArrayList<>(List.of("--data", folder.resolve("data").toString(), "--lang", "en"));
         args.addAll(List.of(words));
         int exit = Startwater.run(
                 args.toArray(String[]::new), new PrintWriter(out, true), new PrintWriter(err, true), wishes -> 77);

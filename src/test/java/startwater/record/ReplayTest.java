@@ -113,18 +113,17 @@ class ReplayTest {
     void aChangedLineIsFoundWithoutTheMarks(String pattern, String with, What what) throws IOException {
         Replay.Report report = one(edited(pattern, with), true);
         assertThat(report.outcome()).isEqualTo(Outcome.DIFFERENT);
-        assertThat(report.difference()).isNotNull();
-        assertThat(report.difference().what()).isEqualTo(what);
+        assertThat(report.difference()).matches(d -> d != null && d.what() == what);
     }
 
     @Test
     void aChangedMarkIsFoundAndOnlyByJudgingAgain() throws IOException {
         UnaryOperator<String> other = mark -> edited("(\"kind\":\"marked\".*?\"decision\":)[0-9.]+", "$1" + mark);
         assertThat(one(other.apply("12.25"), true).outcome()).isEqualTo(Outcome.SAME);
-        Difference found = one(other.apply("12.25"), false).difference();
-        assertThat(found).isNotNull();
-        assertThat(found.what()).isEqualTo(What.DECISION_MARK);
-        assertThat(found.kept()).isEqualTo(12.25);
+        assertThat(one(other.apply("12.25"), false).difference())
+                .matches(d -> d != null
+                        && d.what() == What.DECISION_MARK
+                        && d.kept().equals(12.25));
     }
 
     @Test

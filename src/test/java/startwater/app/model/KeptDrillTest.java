@@ -6,11 +6,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import startwater.app.Desk;
 import startwater.app.Desks;
 import startwater.content.Library;
+import startwater.drill.DippedStrip;
 import startwater.drill.Prediction.Sureness;
 import startwater.drill.Scenario;
 import startwater.record.Attempts;
@@ -29,8 +31,7 @@ class KeptDrillTest {
     private Path folder;
 
     private static DrillModel model(Desk desk) {
-        return new DrillModel(
-                new Attempts(desk.learner()).goOnOrBegin(DRILL, Entry.Mode.PRACTICE, "en"), 1, null);
+        return new DrillModel(new Attempts(desk.learner()).goOnOrBegin(DRILL, Entry.Mode.PRACTICE, "en"), 1, null);
     }
 
     private List<String> kinds() throws IOException {
@@ -63,8 +64,8 @@ class KeptDrillTest {
             Observed.Visit visit =
                     (Observed.Visit) desk.learner().history().observed().get(0);
             assertThat(visit.marks().working()).isEqualTo(new Entry.Working("toxic-ammonia", 100, false));
-            assertThat(visit.marks().foresight()).isNotNull();
-            assertThat(visit.marks().foresight().sureness()).isEqualTo(Sureness.FAIRLY_SURE);
+            assertThat(visit.marks().foresight())
+                    .matches(f -> f != null && f.sureness() == Sureness.FAIRLY_SURE);
         }
     }
 
@@ -74,7 +75,7 @@ class KeptDrillTest {
         try (Desk desk = Desks.nameless(folder)) {
             DrillModel model = model(desk);
             model.dip(10);
-            nitrite = java.util.Objects.requireNonNull(model.wet(Pad.NITRITE)).position(Pad.NITRITE);
+            nitrite = Objects.requireNonNull(model.wet(Pad.NITRITE)).position(Pad.NITRITE);
             model.choose(7);
             model.writeDown();
             model.workingProperty().set(WorkingMark.of(0.1, 0.05));
@@ -82,9 +83,9 @@ class KeptDrillTest {
         }
         try (Desk desk = Desks.nameless(folder)) {
             DrillModel model = model(desk);
-            assertThat(model.wet(Pad.NITRITE)).isNotNull();
-            assertThat(model.wet(Pad.NITRITE).position(Pad.NITRITE)).isEqualTo(nitrite);
-            assertThat(model.wet(Pad.NITRITE).dilution()).isEqualTo(10);
+            DippedStrip wet = Objects.requireNonNull(model.wet(Pad.NITRITE));
+            assertThat(wet.position(Pad.NITRITE)).isEqualTo(nitrite);
+            assertThat(wet.dilution()).isEqualTo(10);
             assertThat(model.stop(Pad.AMMONIA)).isEqualTo(7);
             assertThat(model.inHandProperty().get()).isEqualTo(Pad.NITRITE);
             assertThat(model.workingProperty().get()).isEqualTo(WorkingMark.of(0.1, 0.05));
