@@ -38,7 +38,7 @@ public final class Desk implements AutoCloseable {
         String last = settings().map(Settings::learner).orElse(null);
         if (last != null && all.size() == 1 && all.get(0).key().equals(last)) {
             try {
-                take(learners.openKey(last));
+                take(learners.openKey(all.get(0).key()));
             } catch (IOException refused) {
                 // The chooser says why when it is chosen.
             }

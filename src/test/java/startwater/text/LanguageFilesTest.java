@@ -20,13 +20,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 class LanguageFilesTest {
     private static final String WINDOW = "/startwater/app/text/window";
     private static final String SHELL = "/startwater/app/text/shell";
+    private static final String PROGRESS = "/startwater/app/text/progress";
     private static final String CLI = "/startwater/cli/cli";
     private static final String REHEARSAL = "/startwater/app/text/rehearsal";
     private static final String REHEARSE = "/startwater/rehearse/rehearse";
     private static final String FORM = "/startwater/rehearse/form";
     /** All files of words; a new one goes here. The help of the command line is named by its options, not in the code. */
     private static final List<String> FILES =
-            List.of(Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, CLI, REHEARSAL, REHEARSE, FORM);
+            List.of(Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, PROGRESS, CLI, REHEARSAL, REHEARSE, FORM);
 
     private static final Pattern PLACE = Pattern.compile("\\{(\\d+)");
     /** The whole of a literal, or the beginning of a key that the code completes. */
@@ -96,7 +97,7 @@ class LanguageFilesTest {
         Set<String> missing = new TreeSet<>();
         for (String literal : literals()) {
             boolean key = literal.matches(
-                    "(win|shell|home|lesson|end|play|cli|run|entry|state|seen|haze|when|record|learner|learners|replay)\\..*[^.]");
+                    "(win|shell|home|progress|coach|habit|lesson|end|play|cli|run|entry|state|seen|haze|when|record|learner|learners|replay)\\..*[^.]");
             boolean beginning = keys.stream().anyMatch(k -> k.startsWith(literal));
             if (key && !keys.contains(literal) && !beginning && !literal.startsWith("run.")) {
                 missing.add(literal);

@@ -16,13 +16,16 @@ import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
+import javafx.scene.layout.BorderPane;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import startwater.app.Desk;
 import startwater.app.Fx;
 import startwater.app.Settings;
+import startwater.app.theme.Look;
 import startwater.app.theme.Theme;
 import startwater.content.Library;
+import startwater.course.Past;
 import startwater.text.Language;
 
 /**
@@ -109,7 +112,31 @@ public final class ScreenGallery {
         gallery.walk();
         Fx.run(() -> shell.getScene().getWindow().hide());
         RehearsalGallery.paint(pose, gallery.findings);
+        progress(pose, gallery.findings);
         return List.copyOf(gallery.findings);
+    }
+
+    /** The progress page of one who is on the way, its lower half, and of one who has done nothing. */
+    private static void progress(Pose pose, List<String> findings) {
+        Look look = new Look(pose.theme(), pose.percent());
+        for (Past past : List.of(ProgressExamples.someWay(), Past.NOTHING)) {
+            String screen = past.empty() ? "progress-empty" : "progress";
+            Fx.run(() -> {
+                BorderPane root = new BorderPane(new ProgressView(
+                        ProgressExamples.model(past), ProgressExamples.words(pose.language()), id -> {}, id -> {}));
+                root.getStyleClass().add("sw-paper");
+                Scene scene = new Scene(root, pose.width() - 208 * look.scale(), pose.height());
+                look.dress(scene);
+                for (double at : past.empty() ? new double[] {0} : new double[] {0, 0.5, 1}) {
+                    root.applyCss();
+                    root.layout();
+                    root.lookupAll(".scroll-pane").forEach(n -> ((ScrollPane) n).setVvalue(at));
+                    root.layout();
+                    String part = at == 0 ? "" : at < 1 ? "-middle" : "-bottom";
+                    write(scene, screen + part + "-" + pose.pose(), findings);
+                }
+            });
+        }
     }
 
     private void walk() throws InterruptedException {
