@@ -39,6 +39,7 @@ public final class Window extends Application {
         shell = frame;
         Scene scene = new Scene(frame, 1280, 800);
         frame.dress(scene);
+        frame.showPagesIn(page -> getHostServices().showDocument(page.toUri().toString()));
         stage.setTitle("Startwater");
         for (String icon : ICONS) {
             stage.getIcons().add(new Image(Objects.requireNonNull(Window.class.getResourceAsStream(icon), icon)));

@@ -11,7 +11,7 @@ public final class CourseShelf {
 
     /** The sound ones; in what they train, all languages are alike. */
     public static Catalogue of(Library library) {
-        List<LessonCard> lessons = library.lessons(Languages.ENGLISH).stream()
+        List<LessonCard> lessons = library.lessonCards(Languages.ENGLISH).stream()
                 .map(l -> new LessonCard(
                         l.id(), l.number(), l.skills().stream().map(Skill::of).toList(), l.after()))
                 .toList();

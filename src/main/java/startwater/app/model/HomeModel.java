@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -15,6 +14,7 @@ import startwater.content.LessonCard;
 import startwater.content.Library;
 import startwater.content.Parsed;
 import startwater.content.ScenarioReader;
+import startwater.course.Source;
 import startwater.drill.Scenario;
 import startwater.record.History;
 
@@ -22,8 +22,7 @@ import startwater.record.History;
 public final class HomeModel {
     private final Library library;
     private final List<Card> cards;
-    private final @Nullable Card next;
-    private final boolean open;
+    private final @Nullable HomeNext coach;
 
     /**
      * One drill on the shelf.
@@ -51,15 +50,19 @@ public final class HomeModel {
         }
     }
 
-    private HomeModel(Library library, List<Card> cards) {
+    private HomeModel(Library library, List<Card> cards, @Nullable HomeNext coach) {
         this.library = library;
         this.cards = List.copyOf(cards);
-        this.open = cards.stream().anyMatch(Card::open);
-        this.next = next(this.cards);
+        this.coach = coach;
     }
 
-    /** Reads the shelf. @param own folder of drills of one's own */
-    public static HomeModel of(Library library, Path own, History history) {
+    /**
+     * Reads the shelf.
+     *
+     * @param own folder of drills of one's own
+     * @param coach what the coach says comes next, or null where it says nothing
+     */
+    public static HomeModel of(Library library, Path own, History history, @Nullable HomeNext coach) {
         List<Card> cards = new ArrayList<>();
         for (Scenario s : library.scenarios()) {
             cards.add(card(s, history));
@@ -80,7 +83,7 @@ public final class HomeModel {
                             ? card(parsed.get(), history)
                             : broken(Objects.requireNonNull(file.getFileName()).toString(), parsed.faults()));
         }
-        return new HomeModel(library, cards);
+        return new HomeModel(library, cards, coach);
     }
 
     private static Card card(Scenario s, History history) {
@@ -114,34 +117,39 @@ public final class HomeModel {
         }
     }
 
-    /** What is open goes first, then the first not passed, then the one with the lowest mark. */
-    private static @Nullable Card next(List<Card> cards) {
-        List<Card> sound = cards.stream().filter(c -> c.scenario() != null).toList();
-        return sound.stream()
-                .filter(Card::last)
-                .findFirst()
-                .or(() -> sound.stream().filter(c -> !c.passed()).findFirst())
-                .or(() -> sound.stream().min(Comparator.comparingDouble(HomeModel::mark)))
-                .orElse(null);
-    }
-
-    private static double mark(Card card) {
-        Double best = card.played() == null ? null : card.played().best();
-        return best == null ? 0 : best;
-    }
-
     public List<Card> cards() {
         return cards;
     }
 
-    /** What comes next, or null on an empty shelf. */
+    /** The drill that comes next: the one left half way last, else the coach's; null where that is a lesson, or nothing. */
     public @Nullable Card next() {
-        return next;
+        return cards.stream()
+                .filter(Card::last)
+                .findFirst()
+                .or(() -> cards.stream()
+                        .filter(c -> c.scenario() != null && c.name().equals(suggested(Source.Kind.DRILL)))
+                        .findFirst())
+                .orElse(null);
     }
 
-    /** Whether an attempt is open. */
-    public boolean open() {
-        return open;
+    /** The lesson that comes next, where it is one. */
+    public Optional<LessonCard> nextLesson(String language) {
+        return next() != null
+                ? Optional.empty()
+                : library.lessonCards(language).stream()
+                        .filter(l -> l.id().equals(suggested(Source.Kind.LESSON)))
+                        .findFirst();
+    }
+
+    private @Nullable String suggested(Source.Kind kind) {
+        return coach == null || coach.next().item().source().kind() != kind
+                ? null
+                : coach.next().item().source().id();
+    }
+
+    /** What the coach says, or null. */
+    public @Nullable HomeNext coach() {
+        return coach;
     }
 
     public long passed() {

@@ -1,7 +1,6 @@
 package startwater.app.view;
 
 import java.util.Objects;
-import startwater.content.Lesson;
 import startwater.content.Library;
 import startwater.course.Item;
 import startwater.course.Reason;
@@ -42,17 +41,15 @@ final class CoachWords {
                         .findFirst()
                         .map(s -> texts().text("progress.drill", s.number(), title(s)))
                         .orElse(source.id())
-                : library.lesson(source.id(), texts().language().code())
-                        .map(l -> texts().text("progress.lesson", l.number(), title(l)))
+                : library.lessonCards(texts().language().code()).stream()
+                        .filter(l -> l.id().equals(source.id()))
+                        .findFirst()
+                        .map(l -> texts().text("progress.lesson", l.number(), l.title()))
                         .orElse(source.id());
     }
 
     private String title(Scenario s) {
         return words.scenario(s).title();
-    }
-
-    private static String title(Lesson l) {
-        return l.title();
     }
 
     String title(Item item) {

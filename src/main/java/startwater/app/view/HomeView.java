@@ -2,6 +2,7 @@ package startwater.app.view;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javafx.geometry.Insets;
@@ -19,6 +20,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import startwater.app.model.HomeModel;
 import startwater.app.model.HomeModel.Card;
+import startwater.app.model.HomeNext;
 import startwater.app.theme.Look;
 import startwater.content.LessonCard;
 import startwater.drill.Scenario;
@@ -32,13 +34,25 @@ final class HomeView extends BorderPane {
 
     private final HomeModel model;
     private final DrillWords words;
+    private final CoachWords coach;
     private final Texts texts;
     private final Consumer<Scenario> start;
-    private final Consumer<LessonCard> read;
+    private final Consumer<String> read;
 
-    HomeView(HomeModel model, DrillWords words, Consumer<Scenario> start, Consumer<LessonCard> read) {
+    /**
+     * The page.
+     *
+     * @param read opens the lesson of an id
+     */
+    HomeView(
+            HomeModel model,
+            DrillWords words,
+            CoachWords coach,
+            Consumer<Scenario> start,
+            Consumer<String> read) {
         this.model = model;
         this.words = words;
+        this.coach = coach;
         this.texts = words.texts();
         this.start = start;
         this.read = read;
@@ -48,6 +62,7 @@ final class HomeView extends BorderPane {
         if (next != null && next.scenario() != null) {
             page.getChildren().add(next(next, next.scenario()));
         }
+        model.nextLesson(texts.language().code()).ifPresent(l -> page.getChildren().add(next(l)));
         page.getChildren().add(shelf());
         setCenter(Shell.scroll(page));
         HBox caution = new HBox(Ui.text(texts.text("caution"), "sw-label", "sw-quiet"));
@@ -66,7 +81,7 @@ final class HomeView extends BorderPane {
         go.setDefaultButton(true);
         HBox act = Ui.row(24, go);
         model.lessonFor(s, texts.language().code()).ifPresent(l -> {
-            Hyperlink link = Ui.link(texts.text("home.lesson", l.number(), l.title()), () -> read.accept(l));
+            Hyperlink link = Ui.link(texts.text("home.lesson", l.number(), l.title()), () -> read.accept(l.id()));
             act.getChildren()
                     .add(new VBox(Ui.text(texts.text("home.orFirst", l.minutes()), "sw-label", "sw-quiet"), link));
         });
@@ -88,14 +103,40 @@ final class HomeView extends BorderPane {
         return label;
     }
 
+    private Region next(LessonCard lesson) {
+        Button go = Ui.button(texts.text("progress.readLesson"), "sw-primary", () -> read.accept(lesson.id()));
+        go.setId("start");
+        go.setDefaultButton(true);
+        VBox next = new VBox(
+                12,
+                Ui.text(texts.text("home.next"), "sw-strong", "sw-quiet"),
+                Ui.text(texts.text("home.lesson", lesson.number(), lesson.title()), "sw-title"),
+                reading(reason(), "sw-sentence"),
+                Ui.text(texts.text("home.minutes", lesson.minutes()), "sw-quiet"),
+                go);
+        model.cards().stream()
+                .filter(card -> card.scenario() != null
+                        && card.scenario().skills().stream().anyMatch(lesson.skills()::contains))
+                .findFirst()
+                .ifPresent(card -> next.getChildren().add(orDrill(Objects.requireNonNull(card.scenario()))));
+        return next;
+    }
+
+    /** Whoever would rather play goes straight to a drill of the same skill. */
+    private Region orDrill(Scenario drill) {
+        String title = texts.text("progress.drill", drill.number(), words.scenario(drill).title());
+        Hyperlink link = Ui.link(title, () -> start.accept(drill));
+        link.setId("instead");
+        return new VBox(Ui.text(texts.text("progress.or"), "sw-label", "sw-quiet"), link);
+    }
+
     private String why(Card card) {
-        if (card.open()) {
-            return texts.text("home.whyOpen");
-        }
-        if (card.played() == null) {
-            return texts.text("home.whyNew");
-        }
-        return card.passed() ? texts.text("home.whyLowest", mark(card)) : texts.text("home.whyNotPassed", mark(card));
+        return card.open() ? texts.text("home.whyOpen") : reason();
+    }
+
+    private String reason() {
+        HomeNext next = model.coach();
+        return next == null ? "" : coach.reason(next.next());
     }
 
     private String mark(Card card) {

@@ -1,9 +1,13 @@
 package startwater.app.view;
 
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.geometry.Insets;
 import javafx.scene.Scene;
@@ -22,14 +26,20 @@ import startwater.app.model.DrillModel;
 import startwater.app.model.EndModel;
 import startwater.app.model.HomeModel;
 import startwater.app.model.LessonModel;
+import startwater.app.model.ProgressModel;
+import startwater.app.model.RehearsalModel;
 import startwater.app.theme.Look;
 import startwater.app.theme.Theme;
 import startwater.cli.Notices;
+import startwater.content.CourseShelf;
 import startwater.content.Lesson;
 import startwater.content.Library;
+import startwater.content.Parsed;
+import startwater.content.ScenarioReader;
 import startwater.drill.DrillRun;
 import startwater.drill.Scenario;
 import startwater.record.Attempts;
+import startwater.record.CourseHistory;
 import startwater.record.Entry;
 import startwater.record.History;
 import startwater.record.LearnerFile;
@@ -48,7 +58,12 @@ import startwater.text.Texts;
 public final class Shell extends BorderPane implements Navigator {
     /** The language files of the window. */
     static final String[] WORDS = {
-        Texts.DRILL, Texts.LESSON, Texts.RECORD, "/startwater/app/text/window", "/startwater/app/text/shell"
+        Texts.DRILL,
+        Texts.LESSON,
+        Texts.RECORD,
+        "/startwater/app/text/window",
+        "/startwater/app/text/shell",
+        CoachWords.FILE
     };
 
     private static final double NAV_WIDTH = 208;
@@ -64,10 +79,15 @@ public final class Shell extends BorderPane implements Navigator {
     private Supplier<Region> page;
     private @Nullable DrillModel drill;
     private Background.@Nullable Work work;
+    private @Nullable RehearsalModel rehearsal;
+    private Consumer<Path> browser = page -> {};
 
     private enum Place {
         HOME,
         LESSONS,
+        /** One's own system before it is filled. */
+        REHEARSAL,
+        PROGRESS,
         /** Who is learning. */
         LEARNER,
         /** A drill and what follows it take the whole window. */
@@ -189,7 +209,9 @@ public final class Shell extends BorderPane implements Navigator {
             top.getChildren()
                     .addAll(
                             place("shell.home", Place.HOME, this::home),
-                            place("shell.lessons", Place.LESSONS, this::lessons));
+                            place("shell.lessons", Place.LESSONS, this::lessons),
+                            place("shell.rehearsal", Place.REHEARSAL, this::rehearsal),
+                            place("shell.progress", Place.PROGRESS, this::progress));
         }
         VBox languages = new VBox(2, Ui.text(texts.text("shell.language"), "sw-label", "sw-quiet"));
         Ui.Choice<Language> language = new Ui.Choice<>(
@@ -251,8 +273,55 @@ public final class Shell extends BorderPane implements Navigator {
     }
 
     private Region homePage() {
-        HomeModel model = HomeModel.of(library, desk.ownDrills(), desk.learner().history());
-        return new HomeView(model, words, this::start, lesson -> lesson(lesson.id()));
+        HomeModel model = HomeModel.of(
+                library,
+                desk.ownDrills(),
+                desk.learner().history(),
+                progressModel().next().orElse(null));
+        return new HomeView(model, words, new CoachWords(words, library), this::start, this::lesson);
+    }
+
+    private ProgressModel progressModel() {
+        ZoneId zone = ZoneId.systemDefault();
+        return ProgressModel.of(
+                CourseShelf.of(library),
+                CourseHistory.of(desk.learner().history()),
+                LocalDate.now(zone),
+                zone,
+                desk.learner().key().hashCode());
+    }
+
+    private void progress() {
+        go(
+                Place.PROGRESS,
+                () -> new ProgressView(
+                        progressModel(), new CoachWords(words, library), this::drill, this::lesson));
+    }
+
+    private void rehearsal() {
+        RehearsalModel model = rehearsal == null ? new RehearsalModel(desk.ownDrills()) : rehearsal;
+        rehearsal = model;
+        go(
+                Place.REHEARSAL,
+                () -> new RehearsalView(
+                        model,
+                        Texts.of(language, RehearsalView.words()),
+                        new RehearsalView.Actions(this::playFile, page -> browser.accept(page))));
+    }
+
+    /** Plays a drill of one's own. */
+    private void playFile(Path file) {
+        Parsed<Scenario> parsed = ScenarioReader.read(file);
+        if (parsed.ok()) {
+            start(parsed.get());
+        } else {
+            home();
+        }
+    }
+
+    /** How a page to print is shown: the window knows a browser. */
+    public void showPagesIn(Consumer<Path> shown) {
+        browser = shown;
     }
 
     private Region learnerPage() {
