@@ -44,12 +44,7 @@ final class HomeView extends BorderPane {
      *
      * @param read opens the lesson of an id
      */
-    HomeView(
-            HomeModel model,
-            DrillWords words,
-            CoachWords coach,
-            Consumer<Scenario> start,
-            Consumer<String> read) {
+    HomeView(HomeModel model, DrillWords words, CoachWords coach, Consumer<Scenario> start, Consumer<String> read) {
         this.model = model;
         this.words = words;
         this.coach = coach;
@@ -62,7 +57,8 @@ final class HomeView extends BorderPane {
         if (next != null && next.scenario() != null) {
             page.getChildren().add(next(next, next.scenario()));
         }
-        model.nextLesson(texts.language().code()).ifPresent(l -> page.getChildren().add(next(l)));
+        model.nextLesson(texts.language().code())
+                .ifPresent(l -> page.getChildren().add(next(l)));
         page.getChildren().add(shelf());
         setCenter(Shell.scroll(page));
         HBox caution = new HBox(Ui.text(texts.text("caution"), "sw-label", "sw-quiet"));
@@ -124,7 +120,8 @@ final class HomeView extends BorderPane {
 
     /** Whoever would rather play goes straight to a drill of the same skill. */
     private Region orDrill(Scenario drill) {
-        String title = texts.text("progress.drill", drill.number(), words.scenario(drill).title());
+        String title = texts.text(
+                "progress.drill", drill.number(), words.scenario(drill).title());
         Hyperlink link = Ui.link(title, () -> start.accept(drill));
         link.setId("instead");
         return new VBox(Ui.text(texts.text("progress.or"), "sw-label", "sw-quiet"), link);

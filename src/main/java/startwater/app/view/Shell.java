@@ -294,8 +294,7 @@ public final class Shell extends BorderPane implements Navigator {
     private void progress() {
         go(
                 Place.PROGRESS,
-                () -> new ProgressView(
-                        progressModel(), new CoachWords(words, library), this::drill, this::lesson));
+                () -> new ProgressView(progressModel(), new CoachWords(words, library), this::drill, this::lesson));
     }
 
     private void rehearsal() {
