@@ -45,8 +45,9 @@ class ArchitectureTest {
         ROOMS.put("content", List.of("course", "score"));
         ROOMS.put("record", List.of("score", "course", "content"));
         ROOMS.put("text", List.of("score", "bench"));
-        ROOMS.put("cli", List.of("text", "content", "record", "course", "score", "bench"));
-        ROOMS.put("app", List.of("cli", "text", "content", "record", "course", "score", "bench"));
+        ROOMS.put("classroom", List.of("record", "course", "score", "content", "text", "page"));
+        ROOMS.put("cli", List.of("classroom", "text", "content", "record", "course", "score", "bench"));
+        ROOMS.put("app", List.of("cli", "classroom", "text", "content", "record", "course", "score", "bench"));
     }
 
     private static final String[] ENGINE = {
