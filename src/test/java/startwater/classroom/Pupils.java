@@ -61,7 +61,8 @@ public final class Pupils {
     }
 
     private static Mark mark(int number, long variant) {
-        double mark = (37.5 * number + 11 * variant) % 101;
+        // Even tanks go well, so that some attempts pass.
+        double mark = variant % 2 == 0 ? 75 + number : (37.5 * number + 11 * variant) % 101;
         Verdict.Word word = mark < 30 ? Verdict.Word.DANGEROUS : mark < 70 ? Verdict.Word.COSTLY : Verdict.Word.SOUND;
         return new Mark(mark, word, number != 1, false, (100 - mark) / 25, 0.05, 60, number == 2 ? Double.NaN : 80);
     }

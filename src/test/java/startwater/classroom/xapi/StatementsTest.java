@@ -48,7 +48,7 @@ class StatementsTest {
         all.addAll(MAKER.of(
                 Pupils.attempt("p-0412", "hungry-second-week", "careful", 7, Attempt.Mode.EXAM)));
         all.addAll(MAKER.of(
-                Pupils.attempt("pez ñandú 7", "hungry-second-week", "half-every-day", 3, Attempt.Mode.EXAM)));
+                Pupils.attempt("pez ñandú 7", "hungry-second-week", "half-every-day", 4, Attempt.Mode.EXAM)));
         all.addAll(MAKER.of(Pupils.attempt("p-0413", "first-strips", "do-nothing", 1, Attempt.Mode.PRACTICE)));
         Instant at = Instant.parse("2026-03-02T09:00:00Z");
         UUID event = new UUID(4096 << 12 | 4 << 12, Long.MIN_VALUE);
