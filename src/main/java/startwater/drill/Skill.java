@@ -1,5 +1,8 @@
 package startwater.drill;
 
+import java.util.Arrays;
+import java.util.Optional;
+
 /** What a drill trains and a lesson teaches. */
 public enum Skill {
     READ_STRIP("read-strip"),
@@ -29,5 +32,15 @@ public enum Skill {
 
     public String id() {
         return id;
+    }
+
+    /** The skill of an id. @throws IllegalArgumentException where there is none */
+    public static Skill of(String id) {
+        return find(id).orElseThrow(() -> new IllegalArgumentException("Skill: '" + id + "' is not known."));
+    }
+
+    /** The skill of an id, or empty where there is none. */
+    public static Optional<Skill> find(String id) {
+        return Arrays.stream(values()).filter(skill -> skill.id.equals(id)).findFirst();
     }
 }
