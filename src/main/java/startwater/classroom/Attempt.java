@@ -2,9 +2,12 @@ package startwater.classroom;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import startwater.drill.Scenario;
+import startwater.record.Entry;
+import startwater.score.Verdict;
 
 /**
  * One learner's way through one drill.
@@ -27,7 +30,7 @@ public record Attempt(
         String handout,
         Scenario scenario,
         long variant,
-        Mode mode,
+        Entry.Mode mode,
         String language,
         String version,
         Instant begun,
@@ -40,26 +43,38 @@ public record Attempt(
         steps = List.copyOf(steps);
     }
 
-    /** How a drill is played. */
-    public enum Mode {
-        /** The debrief opens after every decision. */
-        PRACTICE,
-        /** The debrief opens at the end. */
-        EXAM
+    /** The marks of the decisions that count, in order. */
+    public List<Entry.Marks> scored() {
+        return steps.stream()
+                .map(Step::marks)
+                .filter(Objects::nonNull)
+                .map(Objects::requireNonNull)
+                .filter(Entry.Marks::scored)
+                .toList();
     }
 
     /** Mean mark of the decisions that count, 0..100; NaN where none counts. */
     public double mark() {
-        return steps.stream()
-                .map(Step::mark)
-                .filter(m -> m != null && m.scored())
-                .mapToDouble(m -> java.util.Objects.requireNonNull(m).mark())
-                .average()
-                .orElse(Double.NaN);
+        return scored().stream().mapToDouble(Entry.Marks::decision).average().orElse(Double.NaN);
     }
 
     /** Whether the mark reaches the pass and no decision that counts was dangerous. False where none counts. */
     public boolean passed() {
-        return mark() >= PASS && steps.stream().map(Step::mark).noneMatch(m -> m != null && m.scored() && m.dangerous());
+        return mark() >= PASS && scored().stream().noneMatch(m -> m.word() == Verdict.Word.DANGEROUS);
+    }
+
+    public boolean exam() {
+        return mode == Entry.Mode.EXAM;
+    }
+
+    /** Whether it was played to the end. */
+    public boolean whole() {
+        return finished != null;
+    }
+
+    /** The same with other steps. */
+    public Attempt with(List<Step> other) {
+        return new Attempt(
+                id, learner, handout, scenario, variant, mode, language, version, begun, finished, other);
     }
 }

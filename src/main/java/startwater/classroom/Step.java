@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import startwater.drill.Decision;
 import startwater.drill.Prediction;
 import startwater.drill.Written;
+import startwater.record.Entry;
 
 /**
  * One decision of an attempt.
@@ -19,7 +20,7 @@ import startwater.drill.Written;
  * @param retests when a second strip, or a later one, was dipped at this visit
  * @param decision what was done
  * @param prediction what was foreseen, or null
- * @param mark what it earned, or null where nobody has marked it
+ * @param marks what it earned, or null where nobody has marked it
  */
 public record Step(
         int number,
@@ -30,14 +31,14 @@ public record Step(
         List<Instant> retests,
         Decision decision,
         @Nullable Prediction prediction,
-        @Nullable Mark mark) {
+        Entry.@Nullable Marks marks) {
     public Step {
         written = List.copyOf(written);
         retests = List.copyOf(retests);
     }
 
     /** The same decision with another mark. */
-    public Step marked(Mark other) {
+    public Step marked(Entry.Marks other) {
         return new Step(number, visit, at, took, written, retests, decision, prediction, other);
     }
 }

@@ -6,10 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import startwater.content.Library;
+import startwater.drill.Decision;
 import startwater.drill.DrillRun;
 import startwater.drill.Prediction;
 import startwater.drill.Scenario;
 import startwater.drill.VisitRecord;
+import startwater.record.Entry;
 import startwater.score.Policies;
 import startwater.score.PolicyPlayer;
 import startwater.score.Verdict;
@@ -26,7 +28,7 @@ public final class Pupils {
     }
 
     /** An attempt by a policy, with a prediction and a made-up mark at every decision. */
-    public static Attempt attempt(String learner, String drill, String policy, long variant, Attempt.Mode mode) {
+    public static Attempt attempt(String learner, String drill, String policy, long variant, Entry.Mode mode) {
         DrillRun run = PolicyPlayer.play(drill(drill), Policies.byId(policy), variant, DrillRun.Pace.LEARNER);
         List<Step> steps = new ArrayList<>();
         for (VisitRecord visit : run.past().visits()) {
@@ -42,7 +44,7 @@ public final class Pupils {
                         number == 2 ? List.of(at.minusSeconds(20)) : List.of(),
                         visit.decision(),
                         new Prediction(Pad.NITRITE, number % 9, Prediction.Sureness.SURE),
-                        mark(number, variant)));
+                        marks(number, variant, visit.decision())));
             }
         }
         UUID id = new UUID(0x1234_5678_9abc_4de0L | variant, 0x8000_0000_0000_0000L | learner.hashCode() & 0xffff_ffffL);
@@ -60,10 +62,24 @@ public final class Pupils {
                 steps);
     }
 
-    private static Mark mark(int number, long variant) {
+    private static Entry.Marks marks(int number, long variant, Decision own) {
         // Even tanks go well, so that some attempts pass.
         double mark = variant % 2 == 0 ? 75 + number : (37.5 * number + 11 * variant) % 101;
         Verdict.Word word = mark < 30 ? Verdict.Word.DANGEROUS : mark < 70 ? Verdict.Word.COSTLY : Verdict.Word.SOUND;
-        return new Mark(mark, word, number != 1, false, (100 - mark) / 25, 0.05, 60, number == 2 ? Double.NaN : 80);
+        return new Entry.Marks(
+                number == 2 ? 0 : 3,
+                number == 2 ? 0 : 2,
+                null,
+                mark,
+                word,
+                (100 - mark) / 25,
+                number != 1,
+                false,
+                true,
+                Verdict.Variable.EFFECTIVE_NITRITE,
+                own,
+                own.withFeed(0).withChange(0.25),
+                new Entry.Foresight(Pad.NITRITE, Prediction.Sureness.SURE, 60, 0.5),
+                null);
     }
 }

@@ -9,11 +9,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import startwater.classroom.Attempt;
-import startwater.classroom.Mark;
 import startwater.classroom.Step;
 import startwater.drill.Prediction;
 import startwater.drill.Scenario;
+import startwater.record.Entry;
 import startwater.score.Verdict;
 import startwater.strip.Scale;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -72,7 +73,7 @@ public final class Statements {
         Instant finished = attempt.finished();
         if (finished != null) {
             all.add(completed(attempt, finished));
-            if (attempt.mode() == Attempt.Mode.EXAM && !Double.isNaN(attempt.mark())) {
+            if (attempt.exam() && !Double.isNaN(attempt.mark())) {
                 all.add(judged(attempt, finished));
             }
         }
@@ -121,9 +122,10 @@ public final class Statements {
         IntStream.range(0, scale.blocks())
                 .forEach(block -> choices.addObject().put("id", Performance.number(scale.blockValue(block))));
         ObjectNode result = s.putObject("result");
-        Mark mark = step.mark();
-        if (mark != null && !Double.isNaN(mark.foresight())) {
-            score(result, mark.foresight());
+        Entry.@Nullable Marks mark = step.marks();
+        Entry.Foresight foresight = mark == null ? null : mark.foresight();
+        if (foresight != null) {
+            score(result, foresight.mark());
         }
         result.put("response", Performance.number(scale.blockValue(p.block())));
         result.putObject("extensions")
@@ -145,10 +147,9 @@ public final class Statements {
         var steps = definition.putArray("steps");
         Performance.ids().forEach(id -> steps.addObject().put("id", id));
         ObjectNode result = s.putObject("result");
-        Mark mark = step.mark();
-        boolean counts = mark != null && mark.scored();
-        if (mark != null && counts) {
-            score(result, mark.mark());
+        Entry.@Nullable Marks mark = step.marks();
+        if (mark != null && mark.scored()) {
+            score(result, mark.decision());
             result.put("success", mark.word() == Verdict.Word.SOUND);
         }
         result.put("response", Performance.response(step.decision()));
@@ -160,13 +161,13 @@ public final class Statements {
         return at(s, step.at());
     }
 
-    private void extensions(ObjectNode out, Mark mark) {
+    private void extensions(ObjectNode out, Entry.Marks mark) {
         out.put(names.extension("scored"), mark.scored());
         out.put(names.extension("word"), mark.word().name().toLowerCase(Locale.ROOT));
         out.put(names.extension("regret"), mark.regret());
-        out.put(names.extension("regret-se"), mark.standardError());
-        if (!Double.isNaN(mark.reading())) {
-            out.put(names.extension("reading"), mark.reading());
+        if (mark.read() > 0) {
+            out.put(names.extension("readings"), mark.read());
+            out.put(names.extension("readings-right"), mark.readRight());
         }
     }
 

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import startwater.classroom.Attempt;
 import startwater.classroom.Pupils;
+import startwater.record.Entry;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -46,10 +47,10 @@ class StatementsTest {
     static List<ObjectNode> all() {
         List<ObjectNode> all = new ArrayList<>();
         all.addAll(MAKER.of(
-                Pupils.attempt("p-0412", "hungry-second-week", "careful", 7, Attempt.Mode.EXAM)));
+                Pupils.attempt("p-0412", "hungry-second-week", "careful", 7, Entry.Mode.EXAM)));
         all.addAll(MAKER.of(
-                Pupils.attempt("pez ñandú 7", "hungry-second-week", "half-every-day", 4, Attempt.Mode.EXAM)));
-        all.addAll(MAKER.of(Pupils.attempt("p-0413", "first-strips", "do-nothing", 1, Attempt.Mode.PRACTICE)));
+                Pupils.attempt("pez ñandú 7", "hungry-second-week", "half-every-day", 4, Entry.Mode.EXAM)));
+        all.addAll(MAKER.of(Pupils.attempt("p-0413", "first-strips", "do-nothing", 1, Entry.Mode.PRACTICE)));
         Instant at = Instant.parse("2026-03-02T09:00:00Z");
         UUID event = new UUID(4096 << 12 | 4 << 12, Long.MIN_VALUE);
         all.add(MAKER.of(new Statements.LessonWorked(
@@ -75,7 +76,7 @@ class StatementsTest {
 
     @Test
     void theEventsOfAnExamBecomeTheStatementsOfTheMap() {
-        Attempt exam = Pupils.attempt("a", "hungry-second-week", "careful", 7, Attempt.Mode.EXAM);
+        Attempt exam = Pupils.attempt("a", "hungry-second-week", "careful", 7, Entry.Mode.EXAM);
         List<ObjectNode> s = MAKER.of(exam);
         int decisions = exam.steps().size();
         assertThat(decisions).isGreaterThan(2);
@@ -86,7 +87,7 @@ class StatementsTest {
                 .containsEntry(exam.passed() ? "passed" : "failed", 1L)
                 .hasSize(4);
         assertThat(verb(s.get(s.size() - 2))).isEqualTo("completed");
-        Attempt practice = Pupils.attempt("a", "hungry-second-week", "careful", 7, Attempt.Mode.PRACTICE);
+        Attempt practice = Pupils.attempt("a", "hungry-second-week", "careful", 7, Entry.Mode.PRACTICE);
         assertThat(MAKER.of(practice)).extracting(StatementsTest::verb).doesNotContain("passed", "failed");
     }
 
@@ -108,7 +109,7 @@ class StatementsTest {
     @Test
     void visitsThatDoNotCountCarryNoScore() {
         ObjectNode first = MAKER.of(
-                        Pupils.attempt("a", "hungry-second-week", "careful", 7, Attempt.Mode.EXAM))
+                        Pupils.attempt("a", "hungry-second-week", "careful", 7, Entry.Mode.EXAM))
                 .get(1);
         assertThat(first.path("object").path("id").asString("")).endsWith("/decisions/1");
         assertThat(first.path("result").has("score")).isFalse();
@@ -160,7 +161,7 @@ class StatementsTest {
         spoil.put("choices of a performance", s -> s.withObject("/object/definition").putArray("choices").addObject().put("id", "a"));
         spoil.put("completion of an answer", s -> s.withObject("/result").put("completion", true));
         spoil.put("a score for completing", s -> s.withObject("/verb").put("id", "http://adlnet.gov/expapi/verbs/completed"));
-        ObjectNode sound = MAKER.of(Pupils.attempt("a", "hungry-second-week", "careful", 7, Attempt.Mode.EXAM)).stream()
+        ObjectNode sound = MAKER.of(Pupils.attempt("a", "hungry-second-week", "careful", 7, Entry.Mode.EXAM)).stream()
                 .filter(s -> s.path("result").has("score") && s.path("object").path("definition").has("steps"))
                 .findFirst()
                 .orElseThrow();
