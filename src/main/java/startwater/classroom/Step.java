@@ -6,7 +6,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import startwater.drill.Decision;
 import startwater.drill.Prediction;
-import startwater.drill.Written;
 import startwater.record.Entry;
 
 /**
@@ -16,7 +15,7 @@ import startwater.record.Entry;
  * @param visit number among the keeper's visits, from 0
  * @param at when it was decided
  * @param took from the opening of the visit to the decision
- * @param written readings of the visit
+ * @param readings of the visit
  * @param retests when a second strip, or a later one, was dipped at this visit
  * @param decision what was done
  * @param prediction what was foreseen, or null
@@ -27,18 +26,18 @@ public record Step(
         int visit,
         Instant at,
         Duration took,
-        List<Written> written,
+        List<Reading> readings,
         List<Instant> retests,
         Decision decision,
         @Nullable Prediction prediction,
         Entry.@Nullable Marks marks) {
     public Step {
-        written = List.copyOf(written);
+        readings = List.copyOf(readings);
         retests = List.copyOf(retests);
     }
 
     /** The same decision with another mark. */
     public Step marked(Entry.Marks other) {
-        return new Step(number, visit, at, took, written, retests, decision, prediction, other);
+        return new Step(number, visit, at, took, readings, retests, decision, prediction, other);
     }
 }

@@ -7,10 +7,12 @@ import java.util.List;
 import java.util.UUID;
 import startwater.content.Library;
 import startwater.drill.Decision;
+import startwater.drill.DippedStrip;
 import startwater.drill.DrillRun;
 import startwater.drill.Prediction;
 import startwater.drill.Scenario;
 import startwater.drill.VisitRecord;
+import startwater.drill.Written;
 import startwater.record.Entry;
 import startwater.score.Policies;
 import startwater.score.PolicyPlayer;
@@ -40,7 +42,7 @@ public final class Pupils {
                         visit.visit(),
                         at,
                         Duration.ofMillis(42_500),
-                        visit.written(),
+                        visit.written().stream().map(w -> read(run, w)).toList(),
                         number == 2 ? List.of(at.minusSeconds(20)) : List.of(),
                         visit.decision(),
                         new Prediction(Pad.NITRITE, number % 9, Prediction.Sureness.SURE),
@@ -60,6 +62,11 @@ public final class Pupils {
                 START,
                 START.plusSeconds(90L * steps.size() + 30),
                 steps);
+    }
+
+    private static Reading read(DrillRun run, Written w) {
+        DippedStrip strip = run.strip(w.pad(), w.strip());
+        return new Reading(w, strip == null ? Double.NaN : w.stop() / 2.0 - strip.position(w.pad()));
     }
 
     private static Entry.Marks marks(int number, long variant, Decision own) {
