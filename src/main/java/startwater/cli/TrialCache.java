@@ -12,6 +12,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import startwater.content.ContentHash;
 import startwater.drill.Scenario;
+import startwater.record.EngineVersion;
 import startwater.score.TrialStore;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
@@ -52,7 +53,7 @@ final class TrialCache implements AutoCloseable {
 
     /** @throws IOException where the file cannot be read or written */
     static TrialCache in(Path file) throws IOException {
-        return new TrialCache(file, BuildMark.ofThisBuild());
+        return new TrialCache(file, EngineVersion.here());
     }
 
     private void take(String line) {

@@ -4,12 +4,14 @@ import java.lang.reflect.RecordComponent;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.HexFormat;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import startwater.drill.DrillLog;
 import startwater.drill.Scenario;
 
 /**
@@ -30,6 +32,16 @@ public final class ContentHash {
     /** The fingerprint of what decides how a drill plays and is marked: all but its words, place and tags. */
     public static String ofPlay(Scenario scenario) {
         return sha256(canonical(scenario, ONLY_SHOWN));
+    }
+
+    /** The fingerprint of a log, in hexadecimal. */
+    public static String of(DrillLog log) {
+        return sha256(canonical(log, Set.of()));
+    }
+
+    /** The fingerprint of the state of a tank, in hexadecimal: the same only where every number is, to the last bit. */
+    public static String of(double[] state) {
+        return sha256(canonical(Arrays.stream(state).boxed().toList(), Set.of()));
     }
 
     /** A text that two equal values share and no two different ones. Records, collections and plain values only. */

@@ -1,4 +1,4 @@
-package startwater.cli;
+package startwater.record;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -14,20 +14,39 @@ import java.util.stream.Stream;
 import java.util.zip.CRC32;
 
 /**
- * A mark of everything in this build that decides how a drill plays and is judged, so that what an older build has played
- * is not taken for what this one would.
+ * The version of the engine: a mark of everything in this build that decides how a drill plays and is judged, so that what
+ * an older build has played is not taken for what this one would. Learner files and kept trials carry it.
  */
-final class BuildMark {
+public final class EngineVersion {
     private static final List<String> ROOMS =
             List.of("quantity", "water", "biofilter", "fish", "tank", "bench", "strip", "drill", "score");
 
-    private BuildMark() {}
+    private static final String UNREADABLE = "unknown";
 
-    /** The mark of the running build, in hexadecimal. @throws IOException where the program cannot read itself */
-    static String ofThisBuild() throws IOException {
+    private EngineVersion() {}
+
+    /** Read once: it takes a look at every class of the engine. */
+    private static final class Here {
+        static final String MARK = mark();
+
+        private static String mark() {
+            try {
+                return ofThisBuild();
+            } catch (IOException unreadable) {
+                return UNREADABLE;
+            }
+        }
+    }
+
+    /** The version of the running program, in hexadecimal; {@code unknown} where it cannot read itself. */
+    public static String here() {
+        return Here.MARK;
+    }
+
+    private static String ofThisBuild() throws IOException {
         Path self;
         try {
-            self = Path.of(BuildMark.class
+            self = Path.of(EngineVersion.class
                     .getProtectionDomain()
                     .getCodeSource()
                     .getLocation()
