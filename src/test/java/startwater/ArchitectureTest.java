@@ -45,9 +45,12 @@ class ArchitectureTest {
         ROOMS.put("content", List.of("course", "score"));
         ROOMS.put("record", List.of("score", "course", "content"));
         ROOMS.put("text", List.of("score", "bench"));
+        ROOMS.put("page", List.of());
         ROOMS.put("classroom", List.of("record", "course", "score", "content", "text", "page"));
-        ROOMS.put("cli", List.of("classroom", "text", "content", "record", "course", "score", "bench"));
-        ROOMS.put("app", List.of("cli", "classroom", "text", "content", "record", "course", "score", "bench"));
+        ROOMS.put("cli", List.of("classroom", "page", "text", "content", "record", "course", "score", "bench"));
+        ROOMS.put(
+                "app",
+                List.of("cli", "classroom", "page", "text", "content", "record", "course", "score", "bench"));
     }
 
     private static final String[] ENGINE = {

@@ -10,6 +10,7 @@ import startwater.bench.Words;
 import startwater.content.Block;
 import startwater.content.Inline;
 import startwater.content.Lesson;
+import startwater.page.Html;
 import startwater.strip.Pad;
 import startwater.strip.PadColours;
 import startwater.text.DrillWords;

@@ -2,6 +2,7 @@ package startwater.cli;
 
 import java.util.Locale;
 import startwater.content.Plot;
+import startwater.page.Html;
 import startwater.text.Texts;
 
 /** Draws a plot for paper: lines told apart by their dashes and their names, not by colour alone. */

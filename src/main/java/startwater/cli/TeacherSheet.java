@@ -5,6 +5,7 @@ import java.util.Map;
 import startwater.content.Lesson;
 import startwater.content.SkillMap;
 import startwater.drill.Scenario;
+import startwater.page.Html;
 import startwater.text.DrillWords;
 import startwater.text.Texts;
 

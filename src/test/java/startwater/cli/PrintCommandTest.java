@@ -18,6 +18,7 @@ import startwater.content.Lesson;
 import startwater.content.Library;
 import startwater.content.SkillMap;
 import startwater.drill.Scenario;
+import startwater.page.Html;
 import startwater.text.Language;
 import startwater.text.Texts;
 

@@ -1,7 +1,7 @@
-package startwater.cli;
+package startwater.page;
 
 /** Writes one page of HTML that needs nothing else: no script, no picture file, no font from elsewhere. */
-final class Html {
+public final class Html {
     private static final String STYLE = """
             body{font:15px/1.5 "Source Sans 3","Segoe UI",Helvetica,Arial,sans-serif;color:#18252C;background:#fff;\
             max-width:44em;margin:2em auto;padding:0 1.2em}
@@ -17,7 +17,7 @@ final class Html {
     private final StringBuilder out = new StringBuilder();
 
     /** A page. @param language code of its language, @param title its title */
-    Html(String language, String title) {
+    public Html(String language, String title) {
         out.append("<!DOCTYPE html>\n<html lang=\"")
                 .append(text(language))
                 .append("\">\n<head>\n<meta charset=\"utf-8\">\n<title>")
@@ -29,7 +29,7 @@ final class Html {
     }
 
     /** Words as they stand, safe within a page. */
-    static String text(String words) {
+    public static String text(String words) {
         return words.replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")
@@ -37,23 +37,23 @@ final class Html {
     }
 
     /** An element of words. */
-    Html tag(String name, String words) {
+    public Html tag(String name, String words) {
         return raw("<" + name + ">" + text(words) + "</" + name + ">");
     }
 
     /** An element of words with a class. */
-    Html tag(String name, String styled, String words) {
+    public Html tag(String name, String styled, String words) {
         return raw("<" + name + " class=\"" + styled + "\">" + text(words) + "</" + name + ">");
     }
 
     /** A line that is HTML already. */
-    Html raw(String html) {
+    public Html raw(String html) {
         out.append(html).append('\n');
         return this;
     }
 
     /** A row of a table. */
-    Html row(String cell, String... cells) {
+    public Html row(String cell, String... cells) {
         StringBuilder row = new StringBuilder("<tr>");
         for (String each : cells) {
             row.append('<')
@@ -68,7 +68,7 @@ final class Html {
     }
 
     /** The whole page. */
-    String page() {
+    public String page() {
         return out + "</body>\n</html>\n";
     }
 }
