@@ -5,7 +5,6 @@ import java.nio.ByteBuffer;
 import java.nio.channels.SeekableByteChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Arrays;
 
@@ -30,11 +29,13 @@ final class LineScan {
 
     /** Visits every line from an offset on; a file that is not there has none. @throws IOException where it cannot be read */
     static void from(Path file, long offset, Visitor visitor) throws IOException {
+        if (!Files.exists(file)) {
+            // A learner of whom nothing is written yet.
+            return;
+        }
         try (SeekableByteChannel in = Files.newByteChannel(file)) {
             in.position(offset);
             walk(in, offset, visitor);
-        } catch (NoSuchFileException none) {
-            // A learner of whom nothing is written yet.
         }
     }
 

@@ -24,7 +24,7 @@ final class MarkCheck {
         return verdicts;
     }
 
-    private static Verdict judged(DrillRun run, VisitRecord visit) {
+    static Verdict judged(DrillRun run, VisitRecord visit) {
         DrillLog past = run.past();
         return Judge.judge(
                 new Case(run.scenario(), past.upTo(past.visits().indexOf(visit))));
