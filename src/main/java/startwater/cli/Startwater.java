@@ -37,6 +37,9 @@ import startwater.text.Texts;
             SumCommand.class,
             CheckCommand.class,
             PrintCommand.class,
+            HandoutCommand.class,
+            GradeCommand.class,
+            ExportCommand.class,
             BenchCommand.class
         },
         versionProvider = Startwater.Version.class)
