@@ -5,11 +5,13 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -20,6 +22,8 @@ import picocli.CommandLine.Spec;
 import startwater.classroom.Attempt;
 import startwater.classroom.Collector;
 import startwater.classroom.Roster;
+import startwater.classroom.sheet.Paper;
+import startwater.classroom.sheet.ResultSheet;
 import startwater.classroom.table.Csv;
 import startwater.classroom.table.Gradebook;
 import startwater.classroom.xapi.ClassStatements;
@@ -52,6 +56,15 @@ public final class ExportCommand implements Callable<Integer> {
     @Option(names = "--decisions", paramLabel = "FILE", descriptionKey = "export.decisions")
     private @Nullable Path decisions;
 
+    @Option(names = "--results", paramLabel = "FILE", descriptionKey = "export.results")
+    private @Nullable Path results;
+
+    @Option(names = "--completions", paramLabel = "FILE", descriptionKey = "export.completions")
+    private @Nullable Path completions;
+
+    @Option(names = "--paper", paramLabel = "a4|letter", descriptionKey = "print.paper")
+    private Paper paper = Paper.A4;
+
     @Option(names = "--semicolon", descriptionKey = "export.semicolon")
     private boolean semicolon;
 
@@ -83,7 +96,7 @@ public final class ExportCommand implements Callable<Integer> {
     public Integer call() {
         CommandSpec own = Objects.requireNonNull(spec);
         Texts texts = ClassOptions.texts(common, own);
-        if (gradebook == null && decisions == null && xapi == null && lrs == null) {
+        if (Stream.of(gradebook, decisions, results, completions, xapi, lrs).allMatch(Objects::isNull)) {
             throw new WrongUseException(texts.text("class.noOut"));
         }
         if (!Names.isHome(home)) {
@@ -102,6 +115,9 @@ public final class ExportCommand implements Callable<Integer> {
         Supplier<Csv> cells = semicolon ? Csv::semicolons : Csv::commas;
         write(gradebook, () -> Gradebook.marks(attempts, cells, roster::name), out, texts);
         write(decisions, () -> Gradebook.decisions(attempts, cells), out, texts);
+        ResultSheet sheets = new ResultSheet(texts, paper, roster::shown, ZoneId.systemDefault());
+        write(results, () -> sheets.results(attempts), out, texts);
+        write(completions, () -> sheets.completions(attempts), out, texts);
         if (xapi == null && store == null) {
             return 0;
         }

@@ -76,6 +76,7 @@ public final class Startwater implements Callable<Integer> {
         CommandLine line = new CommandLine(new Startwater(window));
         line.setOut(out);
         line.setErr(err);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setResourceBundle(help(texts.language()));
         line.setParameterExceptionHandler((refused, a) -> {
             err.println(sentence(refused, texts, line));
