@@ -48,9 +48,7 @@ class ArchitectureTest {
         ROOMS.put("page", List.of());
         ROOMS.put("classroom", List.of("record", "course", "score", "content", "text", "page"));
         ROOMS.put("cli", List.of("classroom", "page", "text", "content", "record", "course", "score", "bench"));
-        ROOMS.put(
-                "app",
-                List.of("cli", "classroom", "page", "text", "content", "record", "course", "score", "bench"));
+        ROOMS.put("app", List.of("cli", "classroom", "page", "text", "content", "record", "course", "score", "bench"));
     }
 
     private static final String[] ENGINE = {

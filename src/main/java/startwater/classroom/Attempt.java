@@ -74,7 +74,6 @@ public record Attempt(
 
     /** The same with other steps. */
     public Attempt with(List<Step> other) {
-        return new Attempt(
-                id, learner, handout, scenario, variant, mode, language, version, begun, finished, other);
+        return new Attempt(id, learner, handout, scenario, variant, mode, language, version, begun, finished, other);
     }
 }

@@ -49,7 +49,8 @@ public record ClassTable(List<Skill> skills, List<Row> rows) {
     /** The table. @param zone where the learners' days begin */
     public static ClassTable of(List<Attempt> attempts, ZoneId zone) {
         Map<String, List<Attempt>> byLearner = new TreeMap<>();
-        attempts.forEach(a -> byLearner.computeIfAbsent(a.learner(), l -> new ArrayList<>()).add(a));
+        attempts.forEach(a ->
+                byLearner.computeIfAbsent(a.learner(), l -> new ArrayList<>()).add(a));
         Map<String, List<Graded>> graded = new TreeMap<>();
         Set<Skill> skills = EnumSet.noneOf(Skill.class);
         byLearner.forEach((learner, own) -> {
@@ -59,8 +60,8 @@ public record ClassTable(List<Skill> skills, List<Row> rows) {
         });
         List<Skill> ordered = List.copyOf(skills);
         List<Row> rows = new ArrayList<>();
-        byLearner.forEach((learner, own) ->
-                rows.add(row(learner, own, graded.getOrDefault(learner, List.of()), ordered, zone)));
+        byLearner.forEach(
+                (learner, own) -> rows.add(row(learner, own, graded.getOrDefault(learner, List.of()), ordered, zone)));
         return new ClassTable(ordered, rows);
     }
 
@@ -68,7 +69,8 @@ public record ClassTable(List<Skill> skills, List<Row> rows) {
         Learner traced = new Learner(graded, zone);
         List<Cell> cells = skills.stream()
                 .map(skill -> {
-                    int seen = (int) graded.stream().filter(g -> g.skill() == skill).count();
+                    int seen = (int)
+                            graded.stream().filter(g -> g.skill() == skill).count();
                     return new Cell(seen == 0 ? Double.NaN : traced.known(skill), seen);
                 })
                 .toList();
@@ -78,13 +80,13 @@ public record ClassTable(List<Skill> skills, List<Row> rows) {
                 .filter(m -> !Double.isNaN(m))
                 .average()
                 .orElse(Double.NaN);
-        return new Row(learner, own.size(), (int) own.stream().filter(Attempt::whole).count(), mark, cells);
+        return new Row(
+                learner, own.size(), (int) own.stream().filter(Attempt::whole).count(), mark, cells);
     }
 
     /** What the marks of an attempt tell of skills. */
     public static List<Graded> graded(Attempt attempt) {
-        List<Skill> skills =
-                attempt.scenario().skills().stream().map(Skill::of).toList();
+        List<Skill> skills = attempt.scenario().skills().stream().map(Skill::of).toList();
         List<Graded> all = new ArrayList<>();
         for (Step step : attempt.steps()) {
             Entry.Marks marks = step.marks();
@@ -98,7 +100,8 @@ public record ClassTable(List<Skill> skills, List<Row> rows) {
     private static MarkedVisit marked(Entry.Marks m) {
         Entry.Working working = m.working();
         Entry.Foresight foresight = m.foresight();
-        @Nullable Skill worked = working == null ? null : Skill.find(working.skill()).orElse(null);
+        @Nullable
+        Skill worked = working == null ? null : Skill.find(working.skill()).orElse(null);
         return new MarkedVisit(
                 m.scored(),
                 m.credited(),

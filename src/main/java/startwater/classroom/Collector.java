@@ -88,7 +88,8 @@ public final class Collector {
                 .toList())));
         all.addAll(unreadable);
         all.sort(Comparator.comparing(HandedIn::learner)
-                .thenComparing(h -> h.attempt() == null ? Instant.MAX : h.attempt().begun())
+                .thenComparing(
+                        h -> h.attempt() == null ? Instant.MAX : h.attempt().begun())
                 .thenComparing(HandedIn::file));
         return List.copyOf(all);
     }

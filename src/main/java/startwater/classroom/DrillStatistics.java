@@ -76,7 +76,8 @@ public record DrillStatistics(
     /** The statistics of every drill that somebody finished, by number of the drill. */
     public static List<DrillStatistics> all(List<Attempt> attempts) {
         Map<String, List<Attempt>> byDrill = new LinkedHashMap<>();
-        attempts.forEach(a -> byDrill.computeIfAbsent(a.scenario().id(), id -> new ArrayList<>()).add(a));
+        attempts.forEach(a -> byDrill.computeIfAbsent(a.scenario().id(), id -> new ArrayList<>())
+                .add(a));
         return byDrill.values().stream()
                 .map(DrillStatistics::firstOfEach)
                 .filter(list -> !list.isEmpty())
@@ -113,7 +114,13 @@ public record DrillStatistics(
             items.add(item(attempts, number, item));
         }
         return new DrillStatistics(
-                attempts.get(0).scenario(), attempts, items, analysis, analysed, firstWrong(attempts), readings(attempts));
+                attempts.get(0).scenario(),
+                attempts,
+                items,
+                analysis,
+                analysed,
+                firstWrong(attempts),
+                readings(attempts));
     }
 
     private static Entry.@Nullable Marks counts(Step step) {
@@ -132,7 +139,8 @@ public record DrillStatistics(
                 .filter(s -> s.number() == number)
                 .map(DrillStatistics::counts)
                 .filter(Objects::nonNull)
-                .mapToDouble(m -> Math.max(0, Math.min(1, Objects.requireNonNull(m).decision() / FULL)))
+                .mapToDouble(
+                        m -> Math.max(0, Math.min(1, Objects.requireNonNull(m).decision() / FULL)))
                 .findFirst()
                 .orElse(Double.NaN);
     }
@@ -175,7 +183,8 @@ public record DrillStatistics(
     }
 
     private static DecisionItem.Chosen chosen(String code, Decision example, List<Attempt> by, int number) {
-        double mean = by.stream().mapToDouble(a -> FULL * score(a, number)).average().orElse(Double.NaN);
+        double mean =
+                by.stream().mapToDouble(a -> FULL * score(a, number)).average().orElse(Double.NaN);
         double rest = by.stream()
                 .flatMap(a -> a.steps().stream())
                 .filter(s -> s.number() != number)
@@ -237,7 +246,8 @@ public record DrillStatistics(
         return items.stream()
                 .filter(i -> !i.reasons().isEmpty())
                 .sorted(Comparator.<DecisionItem>comparingInt(i -> -i.reasons().size())
-                        .thenComparing(i -> Double.isNaN(i.marks().sd()) ? 0 : -i.marks().sd())
+                        .thenComparing(i ->
+                                Double.isNaN(i.marks().sd()) ? 0 : -i.marks().sd())
                         .thenComparing(DecisionItem::number))
                 .toList();
     }

@@ -127,7 +127,9 @@ record FirstPass(@Nullable Handout handout, Instant now) {
         boolean otherAct = check.decided().stream()
                 .anyMatch(v -> check.marks().containsKey(v.visit())
                         && !Objects.equals(
-                                Objects.requireNonNull(check.marks().get(v.visit())).own(), v.decision()));
+                                Objects.requireNonNull(check.marks().get(v.visit()))
+                                        .own(),
+                                v.decision()));
         boolean strangers = check.marks().keySet().stream()
                 .anyMatch(n -> check.decided().stream().noneMatch(v -> v.visit() == n));
         if (outside || strangers) {
@@ -137,7 +139,8 @@ record FirstPass(@Nullable Handout handout, Instant now) {
         }
         check.wrongMarks((visit, c) ->
                         check.marks(visit, Objects.requireNonNull(check.marks().get(visit.visit()))))
-                .forEach(d -> findings.add(new Finding(Finding.Kind.MARK_CHANGED, d.what().name())));
+                .forEach(d -> findings.add(
+                        new Finding(Finding.Kind.MARK_CHANGED, d.what().name())));
         check.finished().ifPresent(f -> end(check, f, findings));
     }
 
@@ -148,7 +151,8 @@ record FirstPass(@Nullable Handout handout, Instant now) {
                 .map(Objects::requireNonNull)
                 .filter(Entry.Marks::scored)
                 .toList();
-        double mean = scored.stream().mapToDouble(Entry.Marks::decision).average().orElse(Double.NaN);
+        double mean =
+                scored.stream().mapToDouble(Entry.Marks::decision).average().orElse(Double.NaN);
         boolean all = check.decided().stream().allMatch(v -> check.marks().containsKey(v.visit()));
         Double said = f.mark();
         boolean same = said == null ? Double.isNaN(mean) : Math.abs(said - mean) < 1e-9;
@@ -173,8 +177,7 @@ record FirstPass(@Nullable Handout handout, Instant now) {
     }
 
     /** The attempt as it was played again, as far as it came. */
-    private static Attempt attempt(
-            String learner, Scenario scenario, AttemptCheck check, List<Entry.OfAttempt> lines) {
+    private static Attempt attempt(String learner, Scenario scenario, AttemptCheck check, List<Entry.OfAttempt> lines) {
         Entry.Begun begun = check.begun();
         Map<Integer, Entry.Decided> decided = new HashMap<>();
         Map<Integer, List<Instant>> retests = new HashMap<>();

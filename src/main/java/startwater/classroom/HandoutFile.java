@@ -1,9 +1,9 @@
 package startwater.classroom;
 
+import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
-import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -105,9 +105,7 @@ public final class HandoutFile {
         node.put("seed", h.seed());
         var drills = node.putArray("drills");
         for (Handout.Drill drill : h.drills()) {
-            ObjectNode one = drills.addObject()
-                    .put("id", drill.scenario().id())
-                    .put("content", drill.content());
+            ObjectNode one = drills.addObject().put("id", drill.scenario().id()).put("content", drill.content());
             if (drill.source() != null) {
                 one.put("file", drill.source());
             }
@@ -119,7 +117,9 @@ public final class HandoutFile {
 
     /** The drill file as it travels: without the author's note at its head, which is for teachers. */
     public static String travelling(String yaml) {
-        return yaml.lines().dropWhile(line -> line.startsWith("#") || line.isBlank()).collect(Collectors.joining("\n", "", "\n"));
+        return yaml.lines()
+                .dropWhile(line -> line.startsWith("#") || line.isBlank())
+                .collect(Collectors.joining("\n", "", "\n"));
     }
 
     /** Reads a file; never throws for what stands in it. @param language of the faults of a drill, {@code en} or {@code es} */

@@ -62,7 +62,10 @@ public final class SecondPass {
         double[] lots = IntStream.range(0, all.size())
                 .mapToDouble(i -> Stream.of(seed, DRAW, i).uniform())
                 .toArray();
-        rest.stream().sorted(Comparator.comparingDouble(i -> lots[i])).limit(sample).forEach(chosen::add);
+        rest.stream()
+                .sorted(Comparator.comparingDouble(i -> lots[i]))
+                .limit(sample)
+                .forEach(chosen::add);
         return List.copyOf(chosen);
     }
 
@@ -79,7 +82,8 @@ public final class SecondPass {
             List<HandedIn> all, List<Integer> chosen, Collector.Progress progress, BooleanSupplier stop) {
         List<HandedIn> out = new ArrayList<>(all);
         int decisions = chosen.stream()
-                .mapToInt(i -> Objects.requireNonNull(all.get(i).check()).decided().size())
+                .mapToInt(i ->
+                        Objects.requireNonNull(all.get(i).check()).decided().size())
                 .sum();
         int done = 0;
         for (int i : chosen) {

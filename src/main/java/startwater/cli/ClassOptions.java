@@ -74,8 +74,7 @@ final class ClassOptions {
         try {
             return roster == null ? Roster.NONE : Roster.read(roster);
         } catch (IOException e) {
-            throw new WrongUseException(
-                    texts.text("class.noRoster", roster, String.valueOf(e.getMessage())));
+            throw new WrongUseException(texts.text("class.noRoster", roster, String.valueOf(e.getMessage())));
         }
     }
 
@@ -84,14 +83,13 @@ final class ClassOptions {
         Path from = Objects.requireNonNull(folder);
         int cores = Runtime.getRuntime().availableProcessors();
         try {
-            List<HandedIn> all = new Collector(handout(texts), Instant.now(), cores)
-                    .collect(from, progress::at, () -> false);
+            List<HandedIn> all =
+                    new Collector(handout(texts), Instant.now(), cores).collect(from, progress::at, () -> false);
             progress.end();
             if (sample == null) {
                 return all;
             }
-            List<HandedIn> judged =
-                    second.judge(all, SecondPass.chosen(all, sample, seed), progress::at, () -> false);
+            List<HandedIn> judged = second.judge(all, SecondPass.chosen(all, sample, seed), progress::at, () -> false);
             progress.end();
             return judged;
         } catch (IOException e) {

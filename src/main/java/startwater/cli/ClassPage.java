@@ -40,8 +40,8 @@ final class ClassPage {
 
     void print(List<HandedIn> all, ZoneId zone, PrintWriter out) {
         out.println(texts.text("class.files", all.size()));
-        Map<Finding.Status, Long> counts = all.stream()
-                .collect(Collectors.groupingBy(HandedIn::status, TreeMap::new, Collectors.counting()));
+        Map<Finding.Status, Long> counts =
+                all.stream().collect(Collectors.groupingBy(HandedIn::status, TreeMap::new, Collectors.counting()));
         counts.forEach((status, n) -> out.println("  " + texts.text("class.counts", words.status(status), n)));
         out.println(texts.text(
                 "class.second", all.stream().filter(HandedIn::checked).count()));
@@ -121,24 +121,38 @@ final class ClassPage {
 
     private void wrong(DrillStatistics drill, PrintWriter out) {
         boolean fish = drill.scenario().fish() != null;
-        list("class.firstWrong", drill.firstWrong().stream()
-                .map(f -> texts.text(
-                        "class.firstWrongLine",
-                        f.count(),
-                        drills.option(f.own(), fish),
-                        drills.option(f.best(), fish)))
-                .toList(), out);
-        list("class.readings", drill.readings().stream()
-                .filter(r -> r.wrong() > 0)
-                .map(r -> texts.text(
-                        "class.readingLine", drills.pad(r.pad()), r.wrong(), r.written(), r.tooLow(), r.tooHigh()))
-                .toList(), out);
-        list("class.discuss", drill.toDiscuss().stream()
-                .map(i -> texts.text(
-                        "class.discussLine",
-                        i.number(),
-                        i.reasons().stream().map(words::reason).collect(Collectors.joining("; "))))
-                .toList(), out);
+        list(
+                "class.firstWrong",
+                drill.firstWrong().stream()
+                        .map(f -> texts.text(
+                                "class.firstWrongLine",
+                                f.count(),
+                                drills.option(f.own(), fish),
+                                drills.option(f.best(), fish)))
+                        .toList(),
+                out);
+        list(
+                "class.readings",
+                drill.readings().stream()
+                        .filter(r -> r.wrong() > 0)
+                        .map(r -> texts.text(
+                                "class.readingLine",
+                                drills.pad(r.pad()),
+                                r.wrong(),
+                                r.written(),
+                                r.tooLow(),
+                                r.tooHigh()))
+                        .toList(),
+                out);
+        list(
+                "class.discuss",
+                drill.toDiscuss().stream()
+                        .map(i -> texts.text(
+                                "class.discussLine",
+                                i.number(),
+                                i.reasons().stream().map(words::reason).collect(Collectors.joining("; "))))
+                        .toList(),
+                out);
     }
 
     private void list(String key, List<String> lines, PrintWriter out) {

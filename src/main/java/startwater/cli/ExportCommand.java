@@ -107,10 +107,8 @@ public final class ExportCommand implements Callable<Integer> {
         }
         StoreAddress store = lrs == null ? null : store(lrs, texts);
         Roster roster = options.roster(texts);
-        ClassProgress progress =
-                new ClassProgress(own.commandLine().getErr(), TrialProgress.atTerminal());
-        List<Attempt> attempts =
-                Collector.counting(options.collected(texts, progress, GradeCommand.second(above)));
+        ClassProgress progress = new ClassProgress(own.commandLine().getErr(), TrialProgress.atTerminal());
+        List<Attempt> attempts = Collector.counting(options.collected(texts, progress, GradeCommand.second(above)));
         PrintWriter out = own.commandLine().getOut();
         Supplier<Csv> cells = semicolon ? Csv::semicolons : Csv::commas;
         write(gradebook, () -> Gradebook.marks(attempts, cells, roster::name), out, texts);
@@ -166,8 +164,7 @@ public final class ExportCommand implements Callable<Integer> {
         UploadReport report = upload.send(statements, kept, n -> progress.at(n, statements.size()), () -> false);
         progress.end();
         String how = "class.sent." + report.end().name().toLowerCase(Locale.ROOT);
-        out.println(texts.text(
-                how, report.sent(), report.total(), report.before() + report.held(), report.said()));
+        out.println(texts.text(how, report.sent(), report.total(), report.before() + report.held(), report.said()));
         report.refused().forEach(r -> out.println(texts.text("class.sentRefused", r.id(), r.reason())));
         boolean good = report.end() == UploadReport.End.DONE && report.refused().isEmpty();
         return good ? 0 : FAILED;

@@ -45,8 +45,7 @@ public final class GradeCommand implements Callable<Integer> {
         CommandSpec own = Objects.requireNonNull(spec);
         Texts texts = ClassOptions.texts(common, own);
         Roster roster = options.roster(texts);
-        ClassProgress progress =
-                new ClassProgress(own.commandLine().getErr(), TrialProgress.atTerminal());
+        ClassProgress progress = new ClassProgress(own.commandLine().getErr(), TrialProgress.atTerminal());
         List<HandedIn> all = options.collected(texts, progress, second(above));
         PrintWriter out = own.commandLine().getOut();
         if (json) {

@@ -74,7 +74,12 @@ public final class PrintCommand implements Callable<Integer> {
         Texts texts = ClassWords.texts(language);
         String page = worksheet
                 ? Worksheet.of(DrillShelf.find(what, commands), texts, paper)
-                : page(what, texts, commands, paper, key ? drill -> AnswerKey.of(drill, seed, Judge::judge) : d -> null);
+                : page(
+                        what,
+                        texts,
+                        commands,
+                        paper,
+                        key ? drill -> AnswerKey.of(drill, seed, Judge::judge) : d -> null);
         if (out == null) {
             own.commandLine().getOut().print(page);
         } else {
@@ -98,8 +103,7 @@ public final class PrintCommand implements Callable<Integer> {
             return LessonPage.of(lesson.get(), texts);
         }
         Scenario drill = DrillShelf.find(what, commands);
-        return TeacherSheet.of(
-                drill, DesignNote.of(what), library.lessons(language), texts, paper, key.apply(drill));
+        return TeacherSheet.of(drill, DesignNote.of(what), library.lessons(language), texts, paper, key.apply(drill));
     }
 
     private static void write(Path file, String page, Texts texts) {

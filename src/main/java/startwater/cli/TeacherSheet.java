@@ -46,7 +46,9 @@ final class TeacherSheet {
         html.tag(
                 "p",
                 texts.text("sheet.length", drill.keeper().days(), drill.keeper().decisions()));
-        html.tag("p", texts.text("sheet.time", MINUTES_A_DECISION * drill.keeper().decisions()));
+        html.tag(
+                "p",
+                texts.text("sheet.time", MINUTES_A_DECISION * drill.keeper().decisions()));
         html.tag("p", texts.text("sheet.setUp", drill.id()));
         html.tag("p", texts.text("sheet.replay"));
         html.tag("h2", texts.text("sheet.story")).tag("p", words.story()).tag("p", words.goal());

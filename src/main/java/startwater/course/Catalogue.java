@@ -39,8 +39,9 @@ public final class Catalogue {
      */
     public static Catalogue of(List<LessonCard> lessons, List<Scenario> drills) {
         List<Item> items = new ArrayList<>();
-        List<LessonCard> ordered =
-                lessons.stream().sorted(Comparator.comparingInt(LessonCard::number)).toList();
+        List<LessonCard> ordered = lessons.stream()
+                .sorted(Comparator.comparingInt(LessonCard::number))
+                .toList();
         for (LessonCard lesson : ordered) {
             Set<Skill> needs = needs(lesson, ordered, lesson.skills());
             items.add(new Item(

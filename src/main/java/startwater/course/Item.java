@@ -15,8 +15,7 @@ import startwater.drill.Skill;
  * @param exposes habits that a drill shows up
  * @param best what its best play pulls before anything of it is known; {@link Lever#WAIT} for a lesson
  */
-public record Item(
-        Source source, int number, List<Skill> skills, Set<Skill> needs, Set<Habit> exposes, Lever best) {
+public record Item(Source source, int number, List<Skill> skills, Set<Skill> needs, Set<Habit> exposes, Lever best) {
     public Item {
         skills = List.copyOf(skills);
         needs = Set.copyOf(needs);

@@ -73,11 +73,7 @@ public record MarkedVisit(
      * @throws IllegalArgumentException for a visit without a decision
      */
     public static MarkedVisit of(
-            VisitRecord visit,
-            Verdict verdict,
-            ReadingMark reading,
-            @Nullable Worked working,
-            @Nullable Boolean came) {
+            VisitRecord visit, Verdict verdict, ReadingMark reading, @Nullable Worked working, @Nullable Boolean came) {
         Decision own = visit.decision();
         if (own == null) {
             throw new IllegalArgumentException("Marked visit: there is no decision at minute " + visit.minute() + ".");

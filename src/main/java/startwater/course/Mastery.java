@@ -52,7 +52,8 @@ final class Mastery {
         due = null;
         for (int from = 0; from < steps.size(); ) {
             int to = from;
-            while (to < steps.size() && steps.get(to).day().equals(steps.get(from).day())) {
+            while (to < steps.size()
+                    && steps.get(to).day().equals(steps.get(from).day())) {
                 to++;
             }
             closeDay(steps.subList(from, to), to);
@@ -71,9 +72,8 @@ final class Mastery {
             returns = 0;
             return;
         }
-        boolean surelyWrong = today.stream()
-                .map(Step::graded)
-                .anyMatch(g -> g.x() < WELL && g.sureness() == Sureness.SURE);
+        boolean surelyWrong =
+                today.stream().map(Step::graded).anyMatch(g -> g.x() < WELL && g.sureness() == Sureness.SURE);
         if (due == null) {
             returns = 0;
             due = last.day().plusDays(RETURNS_AFTER_DAYS[0]);

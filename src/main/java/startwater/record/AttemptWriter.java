@@ -37,8 +37,7 @@ final class AttemptWriter implements Steps {
     static AttemptWriter begin(
             LearnerFile file, DrillRun run, Entry.Mode mode, String language, @Nullable String handout) {
         Scenario s = run.scenario();
-        AttemptWriter writer =
-                new AttemptWriter(file, run, file.means().ids().get(), 0);
+        AttemptWriter writer = new AttemptWriter(file, run, file.means().ids().get(), 0);
         file.add(new Entry.Begun(
                 writer.attempt,
                 writer.next(),

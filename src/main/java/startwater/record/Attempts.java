@@ -48,8 +48,7 @@ public final class Attempts {
     }
 
     /** Begins an attempt on a given hidden tank. @param handout id of what a teacher handed out, or null */
-    public Resumed begin(
-            Scenario scenario, long variant, Entry.Mode mode, String language, @Nullable String handout) {
+    public Resumed begin(Scenario scenario, long variant, Entry.Mode mode, String language, @Nullable String handout) {
         DrillRun run = DrillRun.start(scenario, variant, DrillRun.Pace.LEARNER, StandIn.BY_THE_RULES);
         Steps steps = AttemptWriter.begin(file, run, mode, language, handout);
         return new Resumed(run, steps, List.of(), List.of(), null, null);
@@ -71,8 +70,7 @@ public final class Attempts {
         } catch (Difference.Found | IllegalArgumentException | IllegalStateException broken) {
             return null;
         }
-        Steps steps = AttemptWriter.goOn(
-                file, rerun.run(), open.begun().attempt(), rerun.next(), rerun.workings());
+        Steps steps = AttemptWriter.goOn(file, rerun.run(), open.begun().attempt(), rerun.next(), rerun.workings());
         List<Verdict> verdicts = MarkCheck.judged(rerun.run());
         List<VisitRecord> decided = Marking.decided(rerun.run());
         for (int i = 0; i < decided.size(); i++) {

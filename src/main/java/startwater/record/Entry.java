@@ -181,8 +181,7 @@ public sealed interface Entry {
     record Abandoned(String attempt, int n, Instant at) implements OfAttempt {}
 
     /** What the learner resolved after a drill, in own words. @param skills ids of the skills it bears on */
-    record Resolved(
-            @Nullable String attempt, List<String> skills, String text, Instant at) implements Entry {
+    record Resolved(@Nullable String attempt, List<String> skills, String text, Instant at) implements Entry {
         public Resolved {
             skills = List.copyOf(skills);
         }

@@ -53,8 +53,7 @@ final class EntryReader {
                         Field.whole(node, "strip"),
                         at(node));
             case "erased" ->
-                new Entry.Erased(
-                        attempt, n, Field.name(node, "pad", Pad.class), Field.whole(node, "strip"), at(node));
+                new Entry.Erased(attempt, n, Field.name(node, "pad", Pad.class), Field.whole(node, "strip"), at(node));
             case "worked" -> worked(attempt, n, node);
             case "decided" -> decided(attempt, n, node);
             case "marked" -> new Entry.Marked(attempt, n, Field.whole(node, "visit"), marks(node), at(node));

@@ -137,13 +137,13 @@ final class HistoryIndex {
             drill.put("passed", d.passed()).put("finished", d.finished()).put("begun", d.begun());
         });
         var open = node.putArray("open");
-        history.open().forEach(o -> open.addObject().put("offset", o.offset()).set("begun", EntryWriter.node(o.begun())));
+        history.open()
+                .forEach(o -> open.addObject().put("offset", o.offset()).set("begun", EntryWriter.node(o.begun())));
         var notes = node.putArray("notes");
-        history.notes()
-                .forEach((skill, n) -> notes.addObject()
-                        .put("skill", skill)
-                        .put("text", n.text())
-                        .put("at", n.at().toString()));
+        history.notes().forEach((skill, n) -> notes.addObject()
+                .put("skill", skill)
+                .put("text", n.text())
+                .put("at", n.at().toString()));
         var damaged = node.putArray("damaged_lines");
         history.damagedLines().forEach(damaged::add);
         Path fresh = index.resolveSibling(index.getFileName() + ".new");

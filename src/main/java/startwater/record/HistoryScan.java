@@ -77,8 +77,7 @@ final class HistoryScan {
 
     private void take(Entry entry, long offset) {
         if (entry instanceof Entry.Learner l && l.format() > EntryText.FORMAT) {
-            newer = new RefusedException(
-                    Notice.of(Notice.Kind.NEWER, file.toString(), l.format(), EntryText.FORMAT));
+            newer = new RefusedException(Notice.of(Notice.Kind.NEWER, file.toString(), l.format(), EntryText.FORMAT));
         }
         history.take(entry, offset);
     }

@@ -1,7 +1,6 @@
 package startwater.record;
 
 import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -43,7 +42,8 @@ public final class Learners {
         } catch (IOException unreadable) {
             return List.of();
         }
-        all.sort(Comparator.comparing((Known k) -> k.name().toLowerCase(Locale.ROOT)).thenComparing(Known::key));
+        all.sort(Comparator.comparing((Known k) -> k.name().toLowerCase(Locale.ROOT))
+                .thenComparing(Known::key));
         return all;
     }
 
@@ -81,8 +81,9 @@ public final class Learners {
      * @throws IOException where the file cannot be read
      */
     public LearnerFile open(String name) throws IOException {
-        Optional<Known> known =
-                list().stream().filter(k -> k.name().equalsIgnoreCase(name.strip())).findFirst();
+        Optional<Known> known = list().stream()
+                .filter(k -> k.name().equalsIgnoreCase(name.strip()))
+                .findFirst();
         LearnerFile file =
                 LearnerFile.open(Names.file(folder, known.map(Known::key).orElseGet(() -> freeKey(name))), means);
         if (file.history().learner() == null && !file.lookedAtOnly()) {

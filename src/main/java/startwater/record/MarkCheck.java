@@ -26,8 +26,7 @@ final class MarkCheck {
 
     static Verdict judged(DrillRun run, VisitRecord visit) {
         DrillLog past = run.past();
-        return Judge.judge(
-                new Case(run.scenario(), past.upTo(past.visits().indexOf(visit))));
+        return Judge.judge(new Case(run.scenario(), past.upTo(past.visits().indexOf(visit))));
     }
 
     /** @throws Difference.Found at the first mark that comes out otherwise */
@@ -39,13 +38,15 @@ final class MarkCheck {
             verdicts.add(verdict);
             Entry.Marks kept = rerun.marks().get(visit.visit());
             if (kept != null) {
-                same(visit.visit(), kept, Marking.of(run, visit, verdict, rerun.workings().get(visit.visit())));
+                same(
+                        visit.visit(),
+                        kept,
+                        Marking.of(run, visit, verdict, rerun.workings().get(visit.visit())));
             }
         }
         Entry.Finished f = rerun.finished();
         if (f != null) {
-            Entry.Finished now =
-                    AttemptWriter.finished(f.attempt(), f.n(), run, Review.of(run, verdicts), f.at());
+            Entry.Finished now = AttemptWriter.finished(f.attempt(), f.n(), run, Review.of(run, verdicts), f.at());
             int at = run.past().last().visit();
             Difference.check(What.MARK, at, Difference.there(f.mark()), Difference.there(now.mark()));
             Difference.check(What.PASSED, at, f.passed(), now.passed());
@@ -55,7 +56,8 @@ final class MarkCheck {
     }
 
     static void same(int at, Entry.Marks kept, Entry.Marks now) {
-        Difference.check(What.READING_MARK, at, kept.readRight() + "/" + kept.read(), now.readRight() + "/" + now.read());
+        Difference.check(
+                What.READING_MARK, at, kept.readRight() + "/" + kept.read(), now.readRight() + "/" + now.read());
         Difference.check(What.SUM, at, Difference.there(kept.working()), Difference.there(now.working()));
         Difference.check(What.DECISION_MARK, at, kept.decision(), now.decision());
         Difference.check(What.WORD, at, kept.word(), now.word());

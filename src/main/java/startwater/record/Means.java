@@ -14,6 +14,6 @@ import java.util.function.Supplier;
  */
 public record Means(Storage storage, InstantSource clock, Supplier<String> ids) {
     /** The computer's own. */
-    public static final Means USUAL = new Means(
-            Storage.DISK, Clock.systemUTC(), () -> UUID.randomUUID().toString());
+    public static final Means USUAL =
+            new Means(Storage.DISK, Clock.systemUTC(), () -> UUID.randomUUID().toString());
 }

@@ -82,7 +82,9 @@ final class Names {
         String name = Objects.requireNonNull(other.getFileName()).toString();
         return List.of(index(file), graded(file), file, index(file).resolveSibling(keyOf(file) + ".index.json.new"))
                         .stream()
-                        .anyMatch(f -> Objects.requireNonNull(f.getFileName()).toString().equals(name))
+                        .anyMatch(f -> Objects.requireNonNull(f.getFileName())
+                                .toString()
+                                .equals(name))
                 || name.startsWith(keyOf(file) + ENDING + ".damaged-");
     }
 }

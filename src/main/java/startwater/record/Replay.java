@@ -39,7 +39,10 @@ public final class Replay {
      * @param difference what differs first, or null where nothing does or it was not played
      */
     public record Report(
-            Entry.Begun begun, State state, Outcome outcome, @Nullable Difference difference) {}
+            Entry.Begun begun,
+            State state,
+            Outcome outcome,
+            @Nullable Difference difference) {}
 
     /** How an attempt stands. */
     public enum State {
@@ -125,8 +128,7 @@ public final class Replay {
         } catch (Difference.Found found) {
             return found.difference();
         } catch (IllegalArgumentException | IllegalStateException impossible) {
-            return new Difference(
-                    What.LINES, rerun.run().past().size(), "?", String.valueOf(impossible.getMessage()));
+            return new Difference(What.LINES, rerun.run().past().size(), "?", String.valueOf(impossible.getMessage()));
         }
     }
 }

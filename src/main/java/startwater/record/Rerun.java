@@ -82,8 +82,7 @@ final class Rerun {
         return run.now().written().stream()
                 .filter(w -> w.pad() == pad && w.strip() == strip)
                 .findFirst()
-                .orElseThrow(
-                        () -> new Difference.Found(new Difference(What.READING, visit(), ActText.name(pad), "?")));
+                .orElseThrow(() -> new Difference.Found(new Difference(What.READING, visit(), ActText.name(pad), "?")));
     }
 
     private void worked(Entry.Worked w) {
@@ -102,8 +101,7 @@ final class Rerun {
         Entry.Sight seen = AttemptWriter.sight(run.now());
         Difference.check(What.DAY, at, kept.day(), seen.day());
         Difference.check(What.TEMPERATURE, at, kept.temperatureC(), seen.temperatureC());
-        Difference.check(
-                What.OXYGEN, at, Difference.there(kept.oxygenMgPerL()), Difference.there(seen.oxygenMgPerL()));
+        Difference.check(What.OXYGEN, at, Difference.there(kept.oxygenMgPerL()), Difference.there(seen.oxygenMgPerL()));
         Difference.check(What.PH, at, Difference.there(kept.ph()), Difference.there(seen.ph()));
         Difference.check(What.ALIVE, at, kept.alive(), seen.alive());
         Difference.check(What.FOUND, at, kept.found(), seen.found());
@@ -122,7 +120,8 @@ final class Rerun {
         if (f != null) {
             int at = visit();
             Difference.check(What.VISIT, at, "over", run.over() ? "over" : "asked");
-            Difference.check(What.END_ALIVE, at, f.alive(), run.past().last().seen().alive());
+            Difference.check(
+                    What.END_ALIVE, at, f.alive(), run.past().last().seen().alive());
             Object day = Double.isNaN(run.filterDay()) ? List.of() : run.filterDay();
             Difference.check(What.FILTER_DAY, at, Difference.there(f.filterDay()), day);
         }

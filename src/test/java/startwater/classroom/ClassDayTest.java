@@ -40,7 +40,8 @@ class ClassDayTest {
     private Said run(String... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        List<String> all = new ArrayList<>(List.of("--data", folder.resolve("teacher").toString(), "--lang", "en"));
+        List<String> all =
+                new ArrayList<>(List.of("--data", folder.resolve("teacher").toString(), "--lang", "en"));
         all.addAll(List.of(args));
         int exit = Startwater.run(
                 all.toArray(String[]::new), new PrintWriter(out, true), new PrintWriter(err, true), w -> 9);
@@ -50,14 +51,17 @@ class ClassDayTest {
     /** Hands out, lets learners play and hand in. @return the folder of what came back */
     private Path handedIn(int learners, String drill, Function<Case, Verdict> judge, String... options)
             throws IOException {
-        List<String> args = new ArrayList<>(List.of("handout", drill, "--out", handout().toString(), "--id", "monday"));
+        List<String> args =
+                new ArrayList<>(List.of("handout", drill, "--out", handout().toString(), "--id", "monday"));
         args.addAll(List.of(options));
         assertThat(run(args.toArray(String[]::new)).exit()).isZero();
-        Handout handout = HandoutFile.read(Files.readAllBytes(handout()), "en").found().orElseThrow();
+        Handout handout =
+                HandoutFile.read(Files.readAllBytes(handout()), "en").found().orElseThrow();
         SimulatedClass pupils = new SimulatedClass(folder.resolve("homes"), handout, judge);
         Path in = Files.createDirectories(folder.resolve("in"));
         for (int i = 1; i <= learners; i++) {
-            Files.writeString(in.resolve("f" + i + AttemptsFile.ENDING), pupils.play(i, POLICIES.get(i % POLICIES.size())));
+            Files.writeString(
+                    in.resolve("f" + i + AttemptsFile.ENDING), pupils.play(i, POLICIES.get(i % POLICIES.size())));
         }
         return in;
     }
@@ -74,7 +78,8 @@ class ClassDayTest {
         assertThat(graded.exit()).isZero();
         JsonNode all = JSON.readTree(graded.out());
         assertThat(all.path("attempts").size()).isEqualTo(20);
-        all.path("attempts").forEach(a -> assertThat(a.path("status").asString("")).isEqualTo("sound"));
+        all.path("attempts")
+                .forEach(a -> assertThat(a.path("status").asString("")).isEqualTo("sound"));
         assertThat(all.path("learners").size()).isEqualTo(20);
         assertThat(all.path("drills").get(0).path("decisions").size()).isGreaterThan(3);
 
@@ -125,7 +130,9 @@ class ClassDayTest {
             assertThat(sent.out()).contains("Sent " + String.format("%,d", ids.size()));
             assertThat(store).isEqualTo(ids);
             int once = posts.size();
-            assertThat(run("export", in.toString(), "--lrs", address, "--lrs-key-file", key.toString()).exit()).isZero();
+            assertThat(run("export", in.toString(), "--lrs", address, "--lrs-key-file", key.toString())
+                            .exit())
+                    .isZero();
             assertThat(posts).hasSize(once);
         } finally {
             server.stop(0);
@@ -140,7 +147,8 @@ class ClassDayTest {
         JsonNode attempt = JSON.readTree(graded.out()).path("attempts").get(0);
         assertThat(attempt.path("checked").asBoolean()).isTrue();
         assertThat(attempt.path("status").asString("")).isEqualTo("sound");
-        assertThat(Files.readAllLines(folder.resolve("teacher").resolve("class-marks.jsonl"))).isNotEmpty();
+        assertThat(Files.readAllLines(folder.resolve("teacher").resolve("class-marks.jsonl")))
+                .isNotEmpty();
     }
 
     @Tag("full")
@@ -165,10 +173,19 @@ class ClassDayTest {
                 new String[] {"handout", "--out", "x"},
                 new String[] {"handout", "no-such", "--out", "x"},
                 new String[] {"handout", "--lesson", "no-such", "--out", "x"},
-                new String[] {"handout", "first-strips", "--id", "../x", "--out", folder.resolve("x").toString()},
+                new String[] {
+                    "handout",
+                    "first-strips",
+                    "--id",
+                    "../x",
+                    "--out",
+                    folder.resolve("x").toString()
+                },
                 new String[] {"grade", folder.resolve("no-folder").toString()},
                 new String[] {"grade", dir, "--handout", text.toString()},
-                new String[] {"grade", dir, "--roster", folder.resolve("nobody.csv").toString()},
+                new String[] {
+                    "grade", dir, "--roster", folder.resolve("nobody.csv").toString()
+                },
                 new String[] {"export", dir},
                 new String[] {"export", dir, "--xapi", "x", "--xapi-home", "school"},
                 new String[] {"export", dir, "--lrs", "https://a.example"},

@@ -46,42 +46,65 @@ class DrillStatisticsTest {
     void theFirstFinishedAttemptOfALearnerCounts() {
         List<Attempt> more = new ArrayList<>(CLASS);
         Attempt again = Pupils.attempt("p1", DRILL, "careful", 2, Entry.Mode.EXAM);
-        more.add(0, new Attempt(
-                again.id(), "p1", "", again.scenario(), 2, again.mode(), "en", "1", again.begun().plusSeconds(5), again.finished(), again.steps()));
+        more.add(
+                0,
+                new Attempt(
+                        again.id(),
+                        "p1",
+                        "",
+                        again.scenario(),
+                        2,
+                        again.mode(),
+                        "en",
+                        "1",
+                        again.begun().plusSeconds(5),
+                        again.finished(),
+                        again.steps()));
         Attempt open = Pupils.attempt("p7", DRILL, "careful", 2, Entry.Mode.EXAM);
-        more.add(new Attempt(open.id(), "p7", "", open.scenario(), 2, open.mode(), "en", "1", open.begun(), null, open.steps()));
+        more.add(new Attempt(
+                open.id(), "p7", "", open.scenario(), 2, open.mode(), "en", "1", open.begun(), null, open.steps()));
         DrillStatistics s = DrillStatistics.all(more).get(1);
         assertThat(s.attempts()).extracting(Attempt::variant).containsExactly(1L, 2L, 3L, 4L, 5L, 6L);
     }
 
     @Test
     void decisionsThatCountedForNobodyAreNoItems() {
-        assertThat(drill().items()).extracting(DecisionItem::number).doesNotContain(1).contains(2, 3);
+        assertThat(drill().items())
+                .extracting(DecisionItem::number)
+                .doesNotContain(1)
+                .contains(2, 3);
     }
 
     @Test
     void marksFacilityAndActsBelongTogether() {
         DecisionItem second = drill().items().get(0);
         double mean = CLASS.subList(0, 6).stream()
-                .mapToDouble(a -> java.util.Objects.requireNonNull(a.steps().get(1).marks()).decision())
+                .mapToDouble(
+                        a -> java.util.Objects.requireNonNull(a.steps().get(1).marks())
+                                .decision())
                 .average()
                 .orElseThrow();
         assertThat(second.marks().n()).isEqualTo(6);
         assertThat(second.marks().mean()).isEqualTo(mean);
         assertThat(100 * second.item().facility()).isCloseTo(mean, org.assertj.core.data.Offset.offset(1e-9));
-        assertThat(second.chosen().stream().mapToInt(DecisionItem.Chosen::count).sum()).isEqualTo(6);
-        assertThat(second.chosen().get(0).count()).isGreaterThanOrEqualTo(second.chosen().get(1).count());
+        assertThat(second.chosen().stream().mapToInt(DecisionItem.Chosen::count).sum())
+                .isEqualTo(6);
+        assertThat(second.chosen().get(0).count())
+                .isGreaterThanOrEqualTo(second.chosen().get(1).count());
     }
 
     @Test
     void aWideSpreadIsWorthDiscussing() {
-        assertThat(drill().toDiscuss()).isNotEmpty().allSatisfy(i -> assertThat(i.reasons()).isNotEmpty());
+        assertThat(drill().toDiscuss()).isNotEmpty().allSatisfy(i -> assertThat(i.reasons())
+                .isNotEmpty());
         assertThat(drill().items().get(0).reasons()).contains(DecisionItem.Reason.SPREAD);
     }
 
     @Test
     void whatWentWrongFirstIsCountedOncePerLearner() {
-        int wrong = drill().firstWrong().stream().mapToInt(DrillStatistics.FirstWrong::count).sum();
+        int wrong = drill().firstWrong().stream()
+                .mapToInt(DrillStatistics.FirstWrong::count)
+                .sum();
         assertThat(wrong).isEqualTo(3);
     }
 
@@ -91,7 +114,9 @@ class DrillStatisticsTest {
                 .flatMap(a -> a.steps().stream())
                 .mapToLong(s -> s.readings().size())
                 .sum();
-        assertThat(drill().readings().stream().mapToInt(DrillStatistics.PadReadings::written).sum())
+        assertThat(drill().readings().stream()
+                        .mapToInt(DrillStatistics.PadReadings::written)
+                        .sum())
                 .isEqualTo(written)
                 .isPositive();
     }
@@ -99,7 +124,9 @@ class DrillStatisticsTest {
     @Test
     void theTableHasALearnerARowAndASkillAColumn() {
         ClassTable table = ClassTable.of(CLASS, ZoneOffset.UTC);
-        assertThat(table.rows()).extracting(ClassTable.Row::learner).containsExactly("p1", "p2", "p3", "p4", "p5", "p6");
+        assertThat(table.rows())
+                .extracting(ClassTable.Row::learner)
+                .containsExactly("p1", "p2", "p3", "p4", "p5", "p6");
         assertThat(table.rows().get(0).attempts()).isEqualTo(2);
         assertThat(table.skills()).contains(Skill.READ_STRIP, Skill.NITRITE_CHLORIDE);
         int nitrite = table.skills().indexOf(Skill.NITRITE_CHLORIDE);
@@ -114,7 +141,9 @@ class DrillStatisticsTest {
         odd.add(Pupils.attempt("=cmd|' /C calc'!A0", DRILL, "careful", 4, Entry.Mode.EXAM));
         for (char separator : new char[] {',', ';'}) {
             String text = Gradebook.marks(
-                    odd, separator == ',' ? Csv::commas : Csv::semicolons, p -> p.equals("p2") ? "Ana, la de al lado" : "");
+                    odd,
+                    separator == ',' ? Csv::commas : Csv::semicolons,
+                    p -> p.equals("p2") ? "Ana, la de al lado" : "");
             List<List<String>> rows = Csv.rows(text, separator);
             assertThat(rows.get(0)).containsExactly("student_id", "name", "first-strips", DRILL);
             assertThat(rows.get(1)).containsExactly("points possible", "", "100", "100");

@@ -19,9 +19,8 @@ final class FakeJudge {
         double mark = lot % 101;
         Decision best = Decision.LEAVE_ALONE.withFeed(0).withChange(0.25);
         boolean isBest = c.choice().equals(best);
-        List<Verdict.Option> options = isBest
-                ? List.of(option(best, 0, true))
-                : List.of(option(best, 0, false), option(c.choice(), 1, true));
+        List<Verdict.Option> options =
+                isBest ? List.of(option(best, 0, true)) : List.of(option(best, 0, false), option(c.choice(), 1, true));
         Prediction p = c.visit().prediction();
         return new Verdict(
                 options,

@@ -33,7 +33,14 @@ class SecondPassTest {
 
     private static List<HandedIn> collected(Entry.Mode mode, String name) throws IOException {
         Handout handout = new Handout(
-                name, "", mode, "", false, 3, List.of(new Handout.Drill(Pupils.drill("first-strips"), null)), List.of());
+                name,
+                "",
+                mode,
+                "",
+                false,
+                3,
+                List.of(new Handout.Drill(Pupils.drill("first-strips"), null)),
+                List.of());
         Path folder = Files.createDirectories(home.resolve(name));
         SimulatedClass pupils = new SimulatedClass(home.resolve(name + "-homes"), handout, FakeJudge::judge);
         for (int i = 1; i <= 6; i++) {
@@ -98,7 +105,8 @@ class SecondPassTest {
     @Test
     void aCollectionThatIsStoppedLeavesOutTheRest() throws IOException {
         Path folder = home.resolve("exam");
-        assertThat(new Collector(null, NOW, 1).collect(folder, (d, a) -> {}, () -> true)).isEmpty();
+        assertThat(new Collector(null, NOW, 1).collect(folder, (d, a) -> {}, () -> true))
+                .isEmpty();
     }
 
     @Test

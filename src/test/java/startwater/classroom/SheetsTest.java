@@ -24,7 +24,9 @@ class SheetsTest {
     private static final String DRILL = "hungry-second-week";
 
     private static void sound(String page) {
-        assertThat(page).startsWith("<!DOCTYPE html>").doesNotContain("<script", "src=", "href=", "url(", "@import", "{0}");
+        assertThat(page)
+                .startsWith("<!DOCTYPE html>")
+                .doesNotContain("<script", "src=", "href=", "url(", "@import", "{0}");
         ArrayDeque<String> open = new ArrayDeque<>();
         Matcher tags = TAG.matcher(page.substring(page.indexOf("<html")));
         while (tags.find()) {
@@ -69,7 +71,8 @@ class SheetsTest {
     void theWorksheetHasAStripForEveryDecision(Language language) {
         String page = Worksheet.of(Pupils.drill(DRILL), ClassWords.texts(language), Paper.A4);
         sound(page);
-        assertThat(page.split("<table class=\"grid\">", -1)).hasSize(1 + Pupils.drill(DRILL).keeper().decisions());
+        assertThat(page.split("<table class=\"grid\">", -1))
+                .hasSize(1 + Pupils.drill(DRILL).keeper().decisions());
     }
 
     @ParameterizedTest

@@ -17,8 +17,8 @@ import startwater.drill.Scenario;
 import startwater.drill.VisitRecord;
 import startwater.drill.Written;
 import startwater.record.Attempts;
-import startwater.record.Learners;
 import startwater.record.LearnerFile;
+import startwater.record.Learners;
 import startwater.record.Means;
 import startwater.record.Resumed;
 import startwater.record.Storage;
@@ -69,7 +69,8 @@ final class SimulatedClass {
 
     private void play(LearnerFile file, Scenario scenario, long variant, String policy, int number) {
         DrillRun model = PolicyPlayer.play(scenario, Policies.byId(policy), variant, DrillRun.Pace.LEARNER);
-        Resumed at = new Attempts(file).begin(scenario, variant, handout.mode(), number % 2 == 0 ? "es" : "en", handout.id());
+        Resumed at = new Attempts(file)
+                .begin(scenario, variant, handout.mode(), number % 2 == 0 ? "es" : "en", handout.id());
         DrillRun run = at.run();
         List<Verdict> verdicts = new ArrayList<>();
         int visit = 0;

@@ -127,10 +127,8 @@ class EntryTextTest {
 
     @Test
     void aDecisionBeyondWhatCanBeDoneIsDamaged() {
-        String line = EntryText.line(entries()
-                .filter(e -> e instanceof Entry.Decided)
-                .findFirst()
-                .orElseThrow());
+        String line = EntryText.line(
+                entries().filter(e -> e instanceof Entry.Decided).findFirst().orElseThrow());
         assertThat(EntryText.read(line.replace("\"change_share\":0.2", "\"change_share\":7"))
                         .sort())
                 .isEqualTo(EntryText.Sort.DAMAGED);

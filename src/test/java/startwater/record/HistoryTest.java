@@ -96,9 +96,12 @@ class HistoryTest {
     @Test
     void thePredictionOfAVisitIsToldWhatTheNextVisitShowed() throws IOException {
         List<Observed> all = HistoryScan.of(file()).history().observed();
-        assertThat(((Observed.Visit) all.get(0)).came()).as("the next visit says nothing").isNull();
+        assertThat(((Observed.Visit) all.get(0)).came())
+                .as("the next visit says nothing")
+                .isNull();
         List<Observed> turned = List.of(all.get(1), all.get(0));
-        assertThat(((Observed.Visit) ObservedText.cameTrue(turned).get(0)).came()).isTrue();
+        assertThat(((Observed.Visit) ObservedText.cameTrue(turned).get(0)).came())
+                .isTrue();
     }
 
     @Test

@@ -120,11 +120,11 @@ class LearnerFileTest {
     @Test
     void aFileFromANewerProgramIsRefusedAndLeftAlone() throws IOException {
         byte[] bytes = whole();
-        String newer = new String(bytes, StandardCharsets.UTF_8).replaceFirst("\"format\":1", "\"format\":2") + "{ torn";
+        String newer =
+                new String(bytes, StandardCharsets.UTF_8).replaceFirst("\"format\":1", "\"format\":2") + "{ torn";
         Files.writeString(file(), newer);
-        assertThatThrownBy(this::open)
-                .isInstanceOfSatisfying(RefusedException.class, e -> assertThat(e.notice())
-                        .isEqualTo(Notice.of(Kind.NEWER, file().toString(), 2, 1)));
+        assertThatThrownBy(this::open).isInstanceOfSatisfying(RefusedException.class, e -> assertThat(e.notice())
+                .isEqualTo(Notice.of(Kind.NEWER, file().toString(), 2, 1)));
         assertThat(file()).hasContent(newer);
         assertThat(folder.resolve("ana.jsonl.damaged-1")).doesNotExist();
     }

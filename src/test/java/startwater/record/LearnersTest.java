@@ -91,8 +91,7 @@ class LearnersTest {
         List<String> named = names(learners().belongings("ana").stream());
         List<Path> gone = learners().delete("ana");
         assertThat(names(gone.stream())).isEqualTo(named);
-        assertThat(named)
-                .containsExactly("ana.graded.jsonl", "ana.index.json", "ana.jsonl", "ana.jsonl.damaged-1");
+        assertThat(named).containsExactly("ana.graded.jsonl", "ana.index.json", "ana.jsonl", "ana.jsonl.damaged-1");
         try (Stream<Path> left = Files.list(folder.resolve("learners"))) {
             assertThat(names(left)).allMatch(n -> n.startsWith("ana-2."));
         }
@@ -109,9 +108,9 @@ class LearnersTest {
     void aLearnerWhoseFileIsInUseIsNotDeleted() throws IOException {
         try (LearnerFile file = learners().open("Ana")) {
             assertThatThrownBy(() -> learners().delete("ana"))
-                    .isInstanceOfSatisfying(RefusedException.class, e -> assertThat(
-                                    e.notice().kind())
-                            .isEqualTo(Notice.Kind.ELSEWHERE));
+                    .isInstanceOfSatisfying(
+                            RefusedException.class,
+                            e -> assertThat(e.notice().kind()).isEqualTo(Notice.Kind.ELSEWHERE));
             assertThat(file.file()).exists();
         }
     }

@@ -48,8 +48,8 @@ class ReplayTest {
         whole = Files.readString(file);
     }
 
-    private static List<Replay.Report> replay(
-            String text, boolean fast, Function<String, @Nullable Scenario> drills) throws IOException {
+    private static List<Replay.Report> replay(String text, boolean fast, Function<String, @Nullable Scenario> drills)
+            throws IOException {
         Path file = Files.writeString(folder.resolve("tried.jsonl"), text);
         List<Replay.Report> reports = new ArrayList<>();
         new Replay(drills, fast).all(file, reports::add);

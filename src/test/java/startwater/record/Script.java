@@ -117,9 +117,7 @@ final class Script {
         Prediction prediction = pick(3) == 0
                 ? null
                 : new Prediction(
-                        Pad.NITRITE,
-                        pick(Pad.NITRITE.scale().blocks()),
-                        Prediction.Sureness.values()[pick(3)]);
+                        Pad.NITRITE, pick(Pad.NITRITE.scale().blocks()), Prediction.Sureness.values()[pick(3)]);
         run.decide(decision, prediction);
         steps.decided(decision, prediction);
     }

@@ -45,7 +45,9 @@ public final class AnswerKey {
             VisitRecord visit = run.past().visits().get(i);
             if (visit.asked() && visit.decision() != null) {
                 visits.add(new Visit(
-                        visits.size() + 1, visit, judge.apply(new Case(drill, run.past().upTo(i)))));
+                        visits.size() + 1,
+                        visit,
+                        judge.apply(new Case(drill, run.past().upTo(i)))));
             }
         }
         return new AnswerKey(drill, List.copyOf(visits));
@@ -62,7 +64,12 @@ public final class AnswerKey {
                     .reduce((a, b) -> a + ", " + b)
                     .orElse("–");
             html.raw("<div class=\"card\">")
-                    .tag("h3", texts.text("key.decision", visit.number(), words.clock(visit.record().minute())))
+                    .tag(
+                            "h3",
+                            texts.text(
+                                    "key.decision",
+                                    visit.number(),
+                                    words.clock(visit.record().minute())))
                     .tag("p", texts.text("key.read", read))
                     .raw("<table>");
             html.row("th", texts.text("key.option"), texts.text("key.deaths"), texts.text("key.loss"));
@@ -70,7 +77,8 @@ public final class AnswerKey {
                     .limit(MOST_OPTIONS)
                     .forEach(o -> html.row(
                             "td",
-                            words.option(o.decision(), drill.fish() != null) + (o.rules() ? " " + texts.text("key.rules") : ""),
+                            words.option(o.decision(), drill.fish() != null)
+                                    + (o.rules() ? " " + texts.text("key.rules") : ""),
                             words.why().deaths(o.deaths()),
                             texts.decimals(o.loss(), 2)));
             html.raw("</table></div>");

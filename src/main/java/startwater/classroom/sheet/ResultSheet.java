@@ -87,10 +87,15 @@ public final class ResultSheet {
         List<Attempt> whole = attempts.stream().filter(Attempt::whole).toList();
         byLearner(whole).forEach((learner, own) -> {
             html.raw("<section class=\"sheet\">");
-            html.raw("<p>" + Html.text(texts.text("done.name")) + " <span class=\"blank\">" + Html.text(shown.apply(learner))
-                    + "&#160;</span></p>");
+            html.raw("<p>" + Html.text(texts.text("done.name")) + " <span class=\"blank\">"
+                    + Html.text(shown.apply(learner)) + "&#160;</span></p>");
             html.tag("p", texts.text("done.says")).raw("<table>");
-            html.row("th", texts.text("done.drill"), texts.text("done.day"), texts.text("class.mark"), texts.text("done.tank"));
+            html.row(
+                    "th",
+                    texts.text("done.drill"),
+                    texts.text("done.day"),
+                    texts.text("class.mark"),
+                    texts.text("done.tank"));
             own.forEach(a -> html.row(
                     "td",
                     a.scenario().words(texts.language().code()).title(),
@@ -100,9 +105,11 @@ public final class ResultSheet {
             html.raw("</table>");
             Set<String> skills = new LinkedHashSet<>();
             own.forEach(a -> skills.addAll(a.scenario().skills()));
-            html.tag("p", texts.text(
-                    "done.skills",
-                    skills.stream().map(s -> texts.text("skill." + s)).collect(Collectors.joining(", "))));
+            html.tag(
+                    "p",
+                    texts.text(
+                            "done.skills",
+                            skills.stream().map(s -> texts.text("skill." + s)).collect(Collectors.joining(", "))));
             html.tag("p", texts.text("done.version", own.get(0).version()));
             html.tag("p", texts.text("done.words")).tag("p", "words", EightWords.of(proof(own)));
             html.raw("<p><b>" + Html.text(texts.text("done.noLicence")) + "</b></p>");
@@ -115,15 +122,24 @@ public final class ResultSheet {
     private static String proof(List<Attempt> own) {
         StringBuilder out = new StringBuilder();
         for (Attempt a : own) {
-            out.append(a.id()).append(' ').append(a.scenario().id()).append(' ').append(a.variant()).append('\n');
-            a.steps().forEach(s -> out.append(s.decision()).append(' ').append(s.marks()).append('\n'));
+            out.append(a.id())
+                    .append(' ')
+                    .append(a.scenario().id())
+                    .append(' ')
+                    .append(a.variant())
+                    .append('\n');
+            a.steps().forEach(s -> out.append(s.decision())
+                    .append(' ')
+                    .append(s.marks())
+                    .append('\n'));
         }
         return out.toString();
     }
 
     private static Map<String, List<Attempt>> byLearner(List<Attempt> attempts) {
         Map<String, List<Attempt>> all = new TreeMap<>();
-        attempts.forEach(a -> all.computeIfAbsent(a.learner(), l -> new ArrayList<>()).add(a));
+        attempts.forEach(
+                a -> all.computeIfAbsent(a.learner(), l -> new ArrayList<>()).add(a));
         return new LinkedHashMap<>(all);
     }
 }

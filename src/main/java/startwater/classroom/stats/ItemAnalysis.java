@@ -86,9 +86,8 @@ public record ItemAnalysis(List<Item> items, int complete, double reliability, I
         double[][] whole = Arrays.stream(scores)
                 .filter(row -> Arrays.stream(row).noneMatch(Double::isNaN))
                 .toArray(double[][]::new);
-        List<Item> all = IntStream.range(0, items)
-                .mapToObj(i -> item(scores, whole, i))
-                .toList();
+        List<Item> all =
+                IntStream.range(0, items).mapToObj(i -> item(scores, whole, i)).toList();
         double alpha = reliability(whole, items);
         return new ItemAnalysis(all, whole.length, alpha, within(alpha, whole.length, items));
     }
@@ -121,10 +120,12 @@ public record ItemAnalysis(List<Item> items, int complete, double reliability, I
         if (items < 2 || whole.length < 2) {
             return Double.NaN;
         }
-        double total = variance(
-                Arrays.stream(whole).mapToDouble(row -> Arrays.stream(row).sum()).toArray());
-        double parts =
-                IntStream.range(0, items).mapToDouble(i -> variance(column(whole, i))).sum();
+        double total = variance(Arrays.stream(whole)
+                .mapToDouble(row -> Arrays.stream(row).sum())
+                .toArray());
+        double parts = IntStream.range(0, items)
+                .mapToDouble(i -> variance(column(whole, i)))
+                .sum();
         return total > 0 ? items / (items - 1.0) * (1 - parts / total) : Double.NaN;
     }
 

@@ -64,8 +64,25 @@ public final class Gradebook {
     public static String decisions(List<Attempt> attempts, Supplier<Csv> cells) {
         Csv csv = cells.get();
         for (String column : List.of(
-                "student_id", "attempt", "drill", "variant", "mode", "decision", "visit", "at", "seconds", "act", "mark",
-                "word", "scored", "arguable", "regret_percent", "readings", "readings_right", "foresight", "best_act")) {
+                "student_id",
+                "attempt",
+                "drill",
+                "variant",
+                "mode",
+                "decision",
+                "visit",
+                "at",
+                "seconds",
+                "act",
+                "mark",
+                "word",
+                "scored",
+                "arguable",
+                "regret_percent",
+                "readings",
+                "readings_right",
+                "foresight",
+                "best_act")) {
             csv.words(column);
         }
         csv.endRow();

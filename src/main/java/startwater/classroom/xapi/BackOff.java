@@ -40,7 +40,8 @@ public record BackOff(Duration first, Duration most, int tries) {
             return Optional.of(Duration.ofSeconds(Long.parseLong(value)));
         }
         try {
-            Instant then = ZonedDateTime.parse(value, DateTimeFormatter.RFC_1123_DATE_TIME).toInstant();
+            Instant then = ZonedDateTime.parse(value, DateTimeFormatter.RFC_1123_DATE_TIME)
+                    .toInstant();
             Duration wait = Duration.between(now, then);
             return Optional.of(wait.isNegative() ? Duration.ZERO : wait);
         } catch (DateTimeException neither) {

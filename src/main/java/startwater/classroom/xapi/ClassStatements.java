@@ -32,9 +32,8 @@ public final class ClassStatements {
                 .sorted(Comparator.comparing(Attempt::begun).thenComparing(a -> a.id().toString()))
                 .forEach(a -> all.addAll(maker.of(a)));
         Map<String, List<Graded>> byLearner = new TreeMap<>();
-        attempts.forEach(a -> byLearner
-                .computeIfAbsent(a.learner(), l -> new ArrayList<>())
-                .addAll(ClassTable.graded(a)));
+        attempts.forEach(a ->
+                byLearner.computeIfAbsent(a.learner(), l -> new ArrayList<>()).addAll(ClassTable.graded(a)));
         byLearner.forEach((learner, graded) -> known(maker, classroom, learner, graded, all));
         return List.copyOf(all);
     }

@@ -15,10 +15,12 @@ public final class NameUuid {
 
     /** The UUID of a name within a space of names. */
     public static UUID of(UUID space, String name) {
-        byte[] hash = sha1(ByteBuffer.allocate(2 * Long.BYTES)
-                .putLong(space.getMostSignificantBits())
-                .putLong(space.getLeastSignificantBits())
-                .array(), name.getBytes(StandardCharsets.UTF_8));
+        byte[] hash = sha1(
+                ByteBuffer.allocate(2 * Long.BYTES)
+                        .putLong(space.getMostSignificantBits())
+                        .putLong(space.getLeastSignificantBits())
+                        .array(),
+                name.getBytes(StandardCharsets.UTF_8));
         hash[6] = (byte) ((hash[6] & 0x0f) | VERSION);
         hash[8] = (byte) ((hash[8] & 0x3f) | VARIANT);
         ByteBuffer bytes = ByteBuffer.wrap(hash);

@@ -29,8 +29,9 @@ import tools.jackson.databind.node.ObjectNode;
  * <p>The id of a statement follows from the attempt and the event, so that sending it twice adds nothing.
  */
 public final class Statements {
-    private static final DateTimeFormatter MILLIS =
-            DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSS'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
+    private static final DateTimeFormatter MILLIS = DateTimeFormatter.ofPattern(
+                    "uuuu-MM-dd'T'HH:mm:ss.SSS'Z'", Locale.ROOT)
+            .withZone(ZoneOffset.UTC);
     private static final String ACTIVITY_TYPES = "http://adlnet.gov/expapi/activities/";
     private static final int MOST = 100;
     private static final double CENTISECONDS = 100;
@@ -91,7 +92,9 @@ public final class Statements {
     public ObjectNode of(SkillKnown skill) {
         ObjectNode s = event(skill.event(), "skill", skill.learner(), Verb.MASTERED);
         activity(s, names.skill(skill.skill()), "objective", skill.english(), skill.spanish());
-        s.putObject("result").put("success", true).putObject("extensions")
+        s.putObject("result")
+                .put("success", true)
+                .putObject("extensions")
                 .put(names.extension("probability-known"), skill.probability());
         return at(s, skill.at());
     }
@@ -206,10 +209,14 @@ public final class Statements {
     private ObjectNode event(UUID space, String event, String learner, Verb verb) {
         ObjectNode s = JsonNodeFactory.instance.objectNode();
         s.put("id", NameUuid.of(space, event).toString());
-        s.putObject("actor").put("objectType", "Agent").putObject("account")
+        s.putObject("actor")
+                .put("objectType", "Agent")
+                .putObject("account")
                 .put("homePage", names.handout(classroom))
                 .put("name", learner);
-        s.putObject("verb").put("id", verb.iri()).putObject("display")
+        s.putObject("verb")
+                .put("id", verb.iri())
+                .putObject("display")
                 .put("en", verb.english())
                 .put("es", verb.spanish());
         return s;
@@ -217,8 +224,10 @@ public final class Statements {
 
     /** Puts the object in and returns its definition. */
     private static ObjectNode activity(ObjectNode s, String id, String type, String english, String spanish) {
-        ObjectNode definition =
-                s.putObject("object").put("objectType", "Activity").put("id", id).putObject("definition");
+        ObjectNode definition = s.putObject("object")
+                .put("objectType", "Activity")
+                .put("id", id)
+                .putObject("definition");
         definition.put("type", ACTIVITY_TYPES + type);
         definition.putObject("name").put("en", english).put("es", spanish);
         return definition;
@@ -240,7 +249,10 @@ public final class Statements {
         context.put("platform", "Startwater " + a.version());
         context.put("language", a.language());
         ObjectNode activities = context.putObject("contextActivities");
-        activities.putArray("parent").addObject().put("id", names.drill(a.scenario().id()));
+        activities
+                .putArray("parent")
+                .addObject()
+                .put("id", names.drill(a.scenario().id()));
         if (!a.handout().isEmpty()) {
             activities.putArray("grouping").addObject().put("id", names.handout(a.handout()));
         }

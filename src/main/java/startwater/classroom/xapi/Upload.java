@@ -48,8 +48,7 @@ public final class Upload {
      * @param clock for dates in answers
      * @param patience how a wait is waited
      */
-    public record Terms(
-            int batch, Duration timeout, BackOff backOff, String version, Clock clock, Patience patience) {
+    public record Terms(int batch, Duration timeout, BackOff backOff, String version, Clock clock, Patience patience) {
         public static final Terms USUAL = new Terms(
                 50, Duration.ofSeconds(30), BackOff.USUAL, "1.0.3", Clock.systemUTC(), w -> Thread.sleep(w.toMillis()));
     }
@@ -96,8 +95,7 @@ public final class Upload {
 
         String said() {
             String line = body.replaceAll("\\s+", " ").strip();
-            return (status == 0 ? "" : status + " ")
-                    + line.substring(0, Math.min(line.length(), LONGEST_REASON));
+            return (status == 0 ? "" : status + " ") + line.substring(0, Math.min(line.length(), LONGEST_REASON));
         }
     }
 
@@ -113,7 +111,9 @@ public final class Upload {
         try {
             HttpResponse<String> r = answer.get(terms.timeout().toMillis(), TimeUnit.MILLISECONDS);
             return new Answer(
-                    r.statusCode(), r.body(), r.headers().firstValue("Retry-After").orElse(""));
+                    r.statusCode(),
+                    r.body(),
+                    r.headers().firstValue("Retry-After").orElse(""));
         } catch (TimeoutException e) {
             answer.cancel(true);
             return new Answer(0, "timeout", "");
@@ -205,8 +205,8 @@ public final class Upload {
         private Answer patiently(List<ObjectNode> batch) throws InterruptedException {
             Answer answer = post(batch);
             for (int failures = 1; answer.worthWaiting() && !stop.getAsBoolean(); failures++) {
-                Optional<Duration> wait =
-                        terms.backOff().before(failures, answer.retryAfter(), terms.clock().instant());
+                Optional<Duration> wait = terms.backOff()
+                        .before(failures, answer.retryAfter(), terms.clock().instant());
                 if (wait.isEmpty()) {
                     return answer;
                 }

@@ -18,7 +18,9 @@ class ItemAnalysisTest {
         String[] each = rows.split(" ");
         double[][] m = new double[each.length][];
         for (int i = 0; i < each.length; i++) {
-            m[i] = each[i].chars().mapToDouble(c -> c == '-' ? Double.NaN : c - '0').toArray();
+            m[i] = each[i].chars()
+                    .mapToDouble(c -> c == '-' ? Double.NaN : c - '0')
+                    .toArray();
         }
         return m;
     }
@@ -36,8 +38,10 @@ class ItemAnalysisTest {
             double value =
                     switch (name) {
                         case "facility" -> a.items().get(item).facility();
-                        case "facility low" -> a.items().get(item).facilityWithin().low();
-                        case "facility high" -> a.items().get(item).facilityWithin().high();
+                        case "facility low" ->
+                            a.items().get(item).facilityWithin().low();
+                        case "facility high" ->
+                            a.items().get(item).facilityWithin().high();
                         case "corrected r" -> a.items().get(item).discrimination();
                         case "corrected r low" ->
                             a.items().get(item).discriminationWithin().low();

@@ -14,16 +14,37 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CsvTest {
     @Test
     void linesEndAsTheStandardSaysAndNumbersKeepThePoint() {
-        String text = Csv.commas().words("name").words("mark").endRow().words("p-1").number(-0.125, 3).endRow().text();
+        String text = Csv.commas()
+                .words("name")
+                .words("mark")
+                .endRow()
+                .words("p-1")
+                .number(-0.125, 3)
+                .endRow()
+                .text();
         assertThat(text).isEqualTo("name,mark\r\np-1,-0.125\r\n");
-        assertThat(Csv.semicolons().words("a;b").number(Double.NaN, 2).number(3).endRow().text())
+        assertThat(Csv.semicolons()
+                        .words("a;b")
+                        .number(Double.NaN, 2)
+                        .number(3)
+                        .endRow()
+                        .text())
                 .isEqualTo("\"a;b\";;3\r\n");
     }
 
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "\n=1", " =1", "＝1", "=HYPERLINK(\"http://a.example\")",
+                "=1+1",
+                "+1",
+                "-1",
+                "@SUM(A1)",
+                "\t=1",
+                "\r=1",
+                "\n=1",
+                " =1",
+                "＝1",
+                "=HYPERLINK(\"http://a.example\")",
                 "-2+3+cmd|' /C calc'!A0"
             })
     void wordsThatASpreadsheetWouldRunAreMadeHarmless(String words) {
@@ -71,7 +92,8 @@ class CsvTest {
 
     @Test
     void othersLineEndsAndMarksAreRead() {
-        assertThat(Csv.rows("\uFEFFa,b\nc,\rd", ',')).containsExactly(List.of("a", "b"), List.of("c", ""), List.of("d"));
+        assertThat(Csv.rows("\uFEFFa,b\nc,\rd", ','))
+                .containsExactly(List.of("a", "b"), List.of("c", ""), List.of("d"));
         assertThat(Csv.rows("", ',')).isEmpty();
     }
 

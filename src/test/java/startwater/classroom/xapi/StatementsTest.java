@@ -46,10 +46,8 @@ class StatementsTest {
     /** Every kind of statement there is. */
     static List<ObjectNode> all() {
         List<ObjectNode> all = new ArrayList<>();
-        all.addAll(MAKER.of(
-                Pupils.attempt("p-0412", "hungry-second-week", "careful", 7, Entry.Mode.EXAM)));
-        all.addAll(MAKER.of(
-                Pupils.attempt("pez ñandú 7", "hungry-second-week", "half-every-day", 4, Entry.Mode.EXAM)));
+        all.addAll(MAKER.of(Pupils.attempt("p-0412", "hungry-second-week", "careful", 7, Entry.Mode.EXAM)));
+        all.addAll(MAKER.of(Pupils.attempt("pez ñandú 7", "hungry-second-week", "half-every-day", 4, Entry.Mode.EXAM)));
         all.addAll(MAKER.of(Pupils.attempt("p-0413", "first-strips", "do-nothing", 1, Entry.Mode.PRACTICE)));
         Instant at = Instant.parse("2026-03-02T09:00:00Z");
         UUID event = new UUID(4096 << 12 | 4 << 12, Long.MIN_VALUE);
@@ -108,8 +106,7 @@ class StatementsTest {
 
     @Test
     void visitsThatDoNotCountCarryNoScore() {
-        ObjectNode first = MAKER.of(
-                        Pupils.attempt("a", "hungry-second-week", "careful", 7, Entry.Mode.EXAM))
+        ObjectNode first = MAKER.of(Pupils.attempt("a", "hungry-second-week", "careful", 7, Entry.Mode.EXAM))
                 .get(1);
         assertThat(first.path("object").path("id").asString("")).endsWith("/decisions/1");
         assertThat(first.path("result").has("score")).isFalse();
@@ -125,10 +122,17 @@ class StatementsTest {
 
     @Test
     void aHomeMustBeAnAddress() {
-        for (String bad : List.of("", "school", "ftp://a.example", "https://a.example/", "https://u:p@a.example", "https://a.example?x=1")) {
+        for (String bad : List.of(
+                "",
+                "school",
+                "ftp://a.example",
+                "https://a.example/",
+                "https://u:p@a.example",
+                "https://a.example?x=1")) {
             assertThatThrownBy(() -> new Names(bad)).as(bad).isInstanceOf(IllegalArgumentException.class);
         }
-        assertThat(new Names("https://school.example/ponds").drill("a b")).isEqualTo("https://school.example/ponds/drills/a%20b");
+        assertThat(new Names("https://school.example/ponds").drill("a b"))
+                .isEqualTo("https://school.example/ponds/drills/a%20b");
     }
 
     /** What the conformance requirements of xAPI 1.0.3 forbid, each done to a sound statement. */
@@ -145,31 +149,41 @@ class StatementsTest {
         spoil.put("a version", s -> s.put("version", "1.0.3"));
         spoil.put("an id that is no UUID", s -> s.put("id", "42"));
         spoil.put("a verb without scheme", s -> s.withObject("/verb").put("id", "answered"));
-        spoil.put("a language key that is none", s -> s.withObject("/verb/display").put("english please", "x"));
+        spoil.put("a language key that is none", s -> s.withObject("/verb/display")
+                .put("english please", "x"));
         spoil.put("two identifiers", s -> s.withObject("/actor").put("mbox", "mailto:a@b.example"));
         spoil.put("an e-mail as a name", s -> s.withObject("/actor/account").put("name", "a@b.example"));
         spoil.put("a scaled score over 1", s -> s.withObject("/result/score").put("scaled", 1.2));
-        spoil.put("a raw score over its maximum", s -> s.withObject("/result/score").put("raw", 101));
+        spoil.put("a raw score over its maximum", s -> s.withObject("/result/score")
+                .put("raw", 101));
         spoil.put("a score in words", s -> s.withObject("/result/score").put("scaled", "0.8"));
         spoil.put("a duration in words", s -> s.withObject("/result").put("duration", "42 s"));
         spoil.put("a duration in thousandths", s -> s.withObject("/result").put("duration", "PT1.234S"));
         spoil.put("success in words", s -> s.withObject("/result").put("success", "yes"));
         spoil.put("a time without zone", s -> s.put("timestamp", "2026-03-02T08:00:00.120"));
         spoil.put("a time without milliseconds", s -> s.put("timestamp", "2026-03-02T08:00:00Z"));
-        spoil.put("an extension without address", s -> s.withObject("/result/extensions").put("regret", 1));
-        spoil.put("an interaction without type", s -> s.withObject("/object/definition").remove("interactionType"));
-        spoil.put("choices of a performance", s -> s.withObject("/object/definition").putArray("choices").addObject().put("id", "a"));
+        spoil.put("an extension without address", s -> s.withObject("/result/extensions")
+                .put("regret", 1));
+        spoil.put("an interaction without type", s -> s.withObject("/object/definition")
+                .remove("interactionType"));
+        spoil.put("choices of a performance", s -> s.withObject("/object/definition")
+                .putArray("choices")
+                .addObject()
+                .put("id", "a"));
         spoil.put("completion of an answer", s -> s.withObject("/result").put("completion", true));
-        spoil.put("a score for completing", s -> s.withObject("/verb").put("id", "http://adlnet.gov/expapi/verbs/completed"));
+        spoil.put("a score for completing", s -> s.withObject("/verb")
+                .put("id", "http://adlnet.gov/expapi/verbs/completed"));
         ObjectNode sound = MAKER.of(Pupils.attempt("a", "hungry-second-week", "careful", 7, Entry.Mode.EXAM)).stream()
-                .filter(s -> s.path("result").has("score") && s.path("object").path("definition").has("steps"))
+                .filter(s -> s.path("result").has("score")
+                        && s.path("object").path("definition").has("steps"))
                 .findFirst()
                 .orElseThrow();
         assertThat(SCHEMA.validate(sound)).isEmpty();
-        return spoil.entrySet().stream().map(e -> DynamicTest.dynamicTest(e.getKey(), () -> {
-            ObjectNode copy = sound.deepCopy();
-            e.getValue().accept(copy);
-            assertThat(SCHEMA.validate(copy)).isNotEmpty();
-        }));
+        return spoil.entrySet().stream()
+                .map(e -> DynamicTest.dynamicTest(e.getKey(), () -> {
+                    ObjectNode copy = sound.deepCopy();
+                    e.getValue().accept(copy);
+                    assertThat(SCHEMA.validate(copy)).isNotEmpty();
+                }));
     }
 }

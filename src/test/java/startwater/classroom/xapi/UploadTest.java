@@ -366,8 +366,8 @@ class UploadTest {
     })
     void addressesAndKeysThatWouldLeakAreRefused(String address, String key, StoreAddress.Refusal why) {
         assertThatThrownBy(() -> StoreAddress.of(address, key))
-                .isInstanceOfSatisfying(
-                        StoreAddress.RefusedException.class, e -> assertThat(e.refusal()).isEqualTo(why));
+                .isInstanceOfSatisfying(StoreAddress.RefusedException.class, e -> assertThat(e.refusal())
+                        .isEqualTo(why));
     }
 
     @Test
