@@ -11,10 +11,10 @@ import startwater.score.Component;
 import startwater.score.Verdict;
 
 /** A judge for tests that takes no time: what it says follows from the case, and means nothing. */
-final class FakeJudge {
+public final class FakeJudge {
     private FakeJudge() {}
 
-    static Verdict judge(Case c) {
+    public static Verdict judge(Case c) {
         int lot = Integer.parseInt(ContentHash.of(c.log()).substring(0, 6), 16);
         double mark = lot % 101;
         Decision best = Decision.LEAVE_ALONE.withFeed(0).withChange(0.25);

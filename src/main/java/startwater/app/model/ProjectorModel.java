@@ -51,7 +51,8 @@ public final class ProjectorModel {
         this.number = number;
         this.verdict = verdict;
         this.choices = List.copyOf(choices);
-        choices.forEach(c -> c.hands().addListener((p, was, is) -> hands.set(hands.get() + is.intValue() - was.intValue())));
+        choices.forEach(
+                c -> c.hands().addListener((p, was, is) -> hands.set(hands.get() + is.intValue() - was.intValue())));
     }
 
     /**
@@ -94,8 +95,7 @@ public final class ProjectorModel {
         List<Choice> choices = new ArrayList<>();
         for (int place = 0; place < count; place++) {
             Verdict.Option option = shown.get(order.get(place));
-            choices.add(new Choice(
-                    (char) ('A' + place), option, option.equals(best), new SimpleIntegerProperty()));
+            choices.add(new Choice((char) ('A' + place), option, option.equals(best), new SimpleIntegerProperty()));
         }
         return choices;
     }
@@ -133,9 +133,8 @@ public final class ProjectorModel {
     /** One hand more or less for an option; no more are counted once all is revealed. */
     public void raise(char letter, int by) {
         if (!revealed.get()) {
-            choices.stream()
-                    .filter(c -> c.letter() == letter)
-                    .forEach(c -> c.hands().set(Math.max(0, Math.min(MOST_HANDS, c.hands().get() + by))));
+            choices.stream().filter(c -> c.letter() == letter).forEach(c -> c.hands()
+                    .set(Math.max(0, Math.min(MOST_HANDS, c.hands().get() + by))));
         }
     }
 

@@ -54,9 +54,7 @@ final class ClassTables {
         wide.setStyle("-fx-background-color: transparent; -fx-background: transparent;");
         wide.setAccessibleText(texts.text("class.known"));
         return new VBox(
-                12,
-                Ui.text(texts.text(table.rows().isEmpty() ? "desk.empty" : "class.known"), "sw-quiet"),
-                wide);
+                12, Ui.text(texts.text(table.rows().isEmpty() ? "desk.empty" : "class.known"), "sw-quiet"), wide);
     }
 
     /** Each drill's decisions, and what is worth talking about. */
@@ -71,7 +69,12 @@ final class ClassTables {
             String title = words.scenario(drill.scenario()).title();
             page.getChildren()
                     .addAll(
-                            Ui.text(texts.text("class.drill", title, drill.attempts().size()), "sw-strong"),
+                            Ui.text(
+                                    texts.text(
+                                            "class.drill",
+                                            title,
+                                            drill.attempts().size()),
+                                    "sw-strong"),
                             items(drill, said, desk),
                             Ui.text(
                                     texts.text(
@@ -114,10 +117,7 @@ final class ClassTables {
             cell(grid, 4, row, said.interval(item.item().facilityWithin(), DECIMALS));
             cell(grid, 5, row, said.number(item.item().discrimination(), DECIMALS));
             cell(grid, 6, row, said.interval(item.item().discriminationWithin(), DECIMALS));
-            grid.add(
-                    Ui.text(item.reasons().stream().map(said::reason).collect(Collectors.joining("; "))),
-                    7,
-                    row);
+            grid.add(Ui.text(item.reasons().stream().map(said::reason).collect(Collectors.joining("; "))), 7, row);
             row++;
         }
         return grid;
@@ -126,26 +126,19 @@ final class ClassTables {
     private static VBox wrong(DrillStatistics drill, DrillWords words, Texts texts) {
         boolean fish = drill.scenario().fish() != null;
         VBox box = new VBox(4, Ui.text(texts.text("class.firstWrong"), "sw-strong"));
-        drill.firstWrong().stream()
-                .limit(MOST_LINES)
-                .forEach(f -> box.getChildren()
-                        .add(Ui.text(texts.text(
-                                "class.firstWrongLine",
-                                f.count(),
-                                words.option(f.own(), fish),
-                                words.option(f.best(), fish)))));
+        drill.firstWrong().stream().limit(MOST_LINES).forEach(f -> box.getChildren()
+                .add(Ui.text(texts.text(
+                        "class.firstWrongLine",
+                        f.count(),
+                        words.option(f.own(), fish),
+                        words.option(f.best(), fish)))));
         box.getChildren().add(Ui.text(texts.text("class.readings"), "sw-strong"));
-        drill.readings().stream()
-                .filter(r -> r.wrong() > 0)
-                .limit(MOST_LINES)
-                .forEach(r -> box.getChildren()
-                        .add(Ui.text(texts.text(
-                                "class.readingLine",
-                                words.pad(r.pad()),
-                                r.wrong(),
-                                r.written(),
-                                r.tooLow(),
-                                r.tooHigh()))));
+        drill.readings().stream().filter(r -> r.wrong() > 0).limit(MOST_LINES).forEach(r -> box.getChildren()
+                .add(Ui.text(texts.text(
+                        "class.readingLine", words.pad(r.pad()), r.wrong(), r.written(), r.tooLow(), r.tooHigh()))));
+        if (drill.readings().stream().noneMatch(r -> r.wrong() > 0)) {
+            box.getChildren().add(Ui.text(texts.text("class.none"), "sw-quiet"));
+        }
         return box;
     }
 

@@ -57,10 +57,12 @@ public final class ClassView extends BorderPane {
         void keep(Handout handout);
 
         /** The folder that the teacher picks, or null. */
-        @Nullable Path folder();
+        @Nullable
+        Path folder();
 
         /** A hand-out that the teacher picks, or null for any drill that ships. */
-        @Nullable Handout handout();
+        @Nullable
+        Handout handout();
 
         /** Puts one decision to the room. */
         void debrief(Scenario scenario, long variant, int number);
@@ -75,8 +77,8 @@ public final class ClassView extends BorderPane {
         this.said = new ClassWords(texts);
         this.desk = desk;
         this.handOut = new HandOutPane(this.drills, words, desk);
-        this.parts = new Ui.Choice<>(
-                texts.text("desk.title"), List.of(Part.values()), p -> texts.text(p.key), this::open);
+        this.parts =
+                new Ui.Choice<>(texts.text("desk.title"), List.of(Part.values()), p -> texts.text(p.key), this::open);
         VBox top = new VBox(12, Ui.text(texts.text("desk.title"), "sw-title"), parts);
         top.setPadding(new Insets(24, 24, 16, 32));
         setTop(top);
@@ -140,26 +142,22 @@ public final class ClassView extends BorderPane {
     }
 
     private List<javafx.scene.Node> report(List<HandedIn> all) {
-        Map<Finding.Status, Long> counts = all.stream()
-                .collect(Collectors.groupingBy(HandedIn::status, TreeMap::new, Collectors.counting()));
+        Map<Finding.Status, Long> counts =
+                all.stream().collect(Collectors.groupingBy(HandedIn::status, TreeMap::new, Collectors.counting()));
         String counted = counts.entrySet().stream()
                 .map(e -> texts.text("class.counts", said.status(e.getKey()), e.getValue()))
                 .collect(Collectors.joining(",  "));
         VBox odd = new VBox(6);
-        all.stream()
-                .filter(h -> !h.findings().isEmpty())
-                .forEach(h -> odd.getChildren()
-                        .add(Ui.text(h.learner() + " – "
-                                + h.findings().stream()
-                                        .map(said::finding)
-                                        .distinct()
-                                        .collect(Collectors.joining(" ")))));
+        all.stream().filter(h -> !h.findings().isEmpty()).forEach(h -> odd.getChildren()
+                .add(Ui.text(h.learner() + " – "
+                        + h.findings().stream().map(said::finding).distinct().collect(Collectors.joining(" ")))));
         if (odd.getChildren().isEmpty()) {
             odd.getChildren().add(Ui.text(texts.text("class.none"), "sw-quiet"));
         }
         return List.of(
                 Ui.text(texts.text("class.files", all.size()) + "  " + counted),
-                Ui.text(texts.text("class.second", all.stream().filter(HandedIn::checked).count())),
+                Ui.text(texts.text(
+                        "class.second", all.stream().filter(HandedIn::checked).count())),
                 Ui.text(texts.text("class.flagged"), "sw-strong"),
                 odd);
     }

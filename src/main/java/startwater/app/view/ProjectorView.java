@@ -12,6 +12,7 @@ import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import startwater.app.model.ProjectorModel;
 import startwater.text.DrillWords;
@@ -21,7 +22,7 @@ import startwater.text.Texts;
  * One tank for the room: what is seen and read, options by letter, hands counted before anything is revealed. The keys A to
  * E raise a hand, with Shift one less; R reveals. Type is 28 points and up.
  */
-public final class ProjectorView extends BorderPane {
+public final class ProjectorView extends StackPane {
     private static final String LARGE = "-fx-font-size: 28pt;";
     private static final double LETTER_PERCENT = 6;
     private static final double WORDS_PERCENT = 54;
@@ -38,9 +39,12 @@ public final class ProjectorView extends BorderPane {
         this.model = model;
         this.words = words;
         this.texts = words.texts();
-        setStyle(LARGE);
-        setPadding(new Insets(16, 28, 16, 28));
-        setTop(facts());
+        // Not on this node itself: where it is the root, the look writes its own size over it.
+        BorderPane page = new BorderPane();
+        page.setStyle(LARGE);
+        page.setPadding(new Insets(16, 28, 16, 28));
+        page.setTop(facts());
+        getChildren().add(page);
         for (double percent : new double[] {LETTER_PERCENT, WORDS_PERCENT, HANDS_PERCENT}) {
             ColumnConstraints column = new ColumnConstraints();
             column.setPercentWidth(percent);
@@ -52,7 +56,7 @@ public final class ProjectorView extends BorderPane {
         rows.getColumnConstraints().add(last);
         rows.setVgap(8);
         rows.setHgap(12);
-        setCenter(Shell.scroll(rows));
+        page.setCenter(Shell.scroll(rows));
         Button reveal = Ui.button(texts.text("proj.reveal"), "sw-primary", model::reveal);
         reveal.setId("reveal");
         reveal.disableProperty().bind(model.revealedProperty());
@@ -60,7 +64,7 @@ public final class ProjectorView extends BorderPane {
         back.setId("close-projector");
         HBox bottom = Ui.row(24, total, Ui.grow(), back, reveal);
         bottom.setPadding(new Insets(8, 0, 0, 0));
-        setBottom(bottom);
+        page.setBottom(bottom);
         model.revealedProperty().addListener((p, was, is) -> show());
         model.handsProperty().addListener((p, was, is) -> show());
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
@@ -73,7 +77,10 @@ public final class ProjectorView extends BorderPane {
                 .collect(Collectors.joining(",  "));
         VBox facts = new VBox(
                 4,
-                Ui.text(words.scenario(model.scenario()).title() + " – " + words.clock(model.visit().minute()), "sw-strong"),
+                Ui.text(
+                        words.scenario(model.scenario()).title() + " – "
+                                + words.clock(model.visit().minute()),
+                        "sw-strong"),
                 Ui.text(String.join(" ", words.sight(model.visit().seen()))),
                 Ui.text(read));
         facts.setPadding(new Insets(0, 0, 12, 0));
@@ -138,8 +145,7 @@ public final class ProjectorView extends BorderPane {
     }
 
     private String worth(ProjectorModel.Choice c, boolean fish) {
-        return fish
-                ? texts.text("proj.deaths", words.why().deaths(c.option().deaths()))
-                : texts.text("proj.loss", texts.decimals(c.option().loss(), 1));
+        String loss = texts.text("proj.loss", texts.decimals(c.option().loss(), 1));
+        return fish ? texts.text("proj.deaths", words.why().deaths(c.option().deaths()), loss) : loss;
     }
 }

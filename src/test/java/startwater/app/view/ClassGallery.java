@@ -56,10 +56,7 @@ final class ClassGallery {
                 Runnable::run, Runnable::run, InstantSource.system(), new SecondPass(MarkMemo.inMemory()), 2);
         model.handedInProperty().set(handedIn());
         return new ClassView(
-                model,
-                Library.shipped().scenarios(),
-                new DrillWords(ClassWords.texts(language)),
-                new ClassView.Desk() {
+                model, Library.shipped().scenarios(), new DrillWords(ClassWords.texts(language)), new ClassView.Desk() {
                     @Override
                     public void keep(Handout handout) {}
 
@@ -82,8 +79,10 @@ final class ClassGallery {
         Files.createDirectories(FOLDER);
         ProjectorModel question = ProjectorModel.of(Pupils.drill(DRILL), 7, 3, Judge::judge);
         for (Language language : Language.values()) {
-            for (Look look : List.of(new Look(Theme.LIGHT, 100), new Look(Theme.DARK, 100), new Look(Theme.LIGHT, 200))) {
-                String name = language.code() + "-" + look.theme().name().toLowerCase(Locale.ROOT) + "-" + look.textPercent();
+            for (Look look :
+                    List.of(new Look(Theme.LIGHT, 100), new Look(Theme.DARK, 100), new Look(Theme.LIGHT, 200))) {
+                String name =
+                        language.code() + "-" + look.theme().name().toLowerCase(Locale.ROOT) + "-" + look.textPercent();
                 for (ClassView.Part part : ClassView.Part.values()) {
                     shoot("class-" + part.name().toLowerCase(Locale.ROOT) + "-" + name, look, () -> {
                         ClassView view = desk(language);
