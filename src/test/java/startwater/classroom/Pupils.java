@@ -50,7 +50,7 @@ public final class Pupils {
             }
         }
         UUID id =
-                new UUID(0x1234_5678_9abc_4de0L | variant, 0x8000_0000_0000_0000L | learner.hashCode() & 0xffff_ffffL);
+                new UUID(0x1234_5678_9abc_4de0L | variant, 0x8000_0000_0000_0000L | (learner.hashCode() & 0xffff_ffffL));
         return new Attempt(
                 id,
                 learner,

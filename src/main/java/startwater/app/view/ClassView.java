@@ -33,7 +33,7 @@ public final class ClassView extends BorderPane {
     private final Texts texts;
     private final Desk desk;
     private final List<Scenario> drills;
-    private final HandOutPane handOut;
+    private final HandOutPane giving;
     private final Ui.Choice<Part> parts;
     private Part part = Part.HAND_OUT;
 
@@ -76,7 +76,7 @@ public final class ClassView extends BorderPane {
         this.texts = words.texts();
         this.said = new ClassWords(texts);
         this.desk = desk;
-        this.handOut = new HandOutPane(this.drills, words, desk);
+        this.giving = new HandOutPane(this.drills, words, desk);
         this.parts =
                 new Ui.Choice<>(texts.text("desk.title"), List.of(Part.values()), p -> texts.text(p.key), this::open);
         VBox top = new VBox(12, Ui.text(texts.text("desk.title"), "sw-title"), parts);
@@ -95,7 +95,7 @@ public final class ClassView extends BorderPane {
         List<Attempt> attempts = Collector.counting(model.handedInProperty().get());
         VBox page =
                 switch (wanted) {
-                    case HAND_OUT -> handOut;
+                    case HAND_OUT -> giving;
                     case COLLECT -> collect();
                     case LEARNERS -> ClassTables.learners(attempts, said, ZoneId.systemDefault());
                     case DECISIONS -> ClassTables.decisions(attempts, words, said, desk);

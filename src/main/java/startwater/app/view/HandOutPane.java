@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Stream;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
@@ -11,6 +12,8 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import startwater.classroom.Handout;
+import startwater.content.Lesson;
+import startwater.content.Library;
 import startwater.drill.Scenario;
 import startwater.record.Entry;
 import startwater.text.DrillWords;
@@ -22,6 +25,7 @@ final class HandOutPane extends VBox {
 
     private final Texts texts;
     private final Map<Scenario, CheckBox> boxes = new LinkedHashMap<>();
+    private final Map<String, CheckBox> lessons = new LinkedHashMap<>();
     private final TextField title = new TextField();
     private final TextField deadline = new TextField();
     private final TextField seed = new TextField("1");
@@ -33,11 +37,15 @@ final class HandOutPane extends VBox {
         this.texts = words.texts();
         FlowPane shelf = new FlowPane(16, 8);
         for (Scenario drill : drills) {
-            CheckBox box = new CheckBox(words.scenario(drill).title());
-            box.setPrefWidth(CARD);
-            box.setWrapText(true);
+            CheckBox box = box(words.scenario(drill).title());
             boxes.put(drill, box);
             shelf.getChildren().add(box);
+        }
+        FlowPane reading = new FlowPane(16, 8);
+        for (Lesson lesson : Library.shipped().lessons(texts.language().code())) {
+            CheckBox box = box(lesson.number() + "  " + lesson.title());
+            lessons.put(lesson.id(), box);
+            reading.getChildren().add(box);
         }
         Button keep = Ui.button(texts.text("desk.keep"), "sw-primary", () -> desk.keep(handout()));
         keep.setId("keep");
@@ -45,7 +53,8 @@ final class HandOutPane extends VBox {
         Label why = Ui.text(texts.text("class.nothingHanded"), "sw-label", "sw-quiet");
         Label wrong = Ui.text(texts.text("desk.badSeed"), "sw-label", "sw-danger");
         Runnable check = () -> {
-            boolean none = boxes.values().stream().noneMatch(CheckBox::isSelected);
+            boolean none = Stream.concat(boxes.values().stream(), lessons.values().stream())
+                    .noneMatch(CheckBox::isSelected);
             boolean bad = !seed.getText().strip().matches("\\d{1,9}");
             why.setVisible(none);
             wrong.setVisible(bad);
@@ -53,6 +62,7 @@ final class HandOutPane extends VBox {
             keep.setDisable(none || bad);
         };
         boxes.values().forEach(b -> b.selectedProperty().addListener((p, was, is) -> check.run()));
+        lessons.values().forEach(b -> b.selectedProperty().addListener((p, was, is) -> check.run()));
         seed.textProperty().addListener((p, was, is) -> check.run());
         Ui.Choice<Boolean> tanks = new Ui.Choice<>(
                 texts.text("desk.tanks"),
@@ -71,6 +81,8 @@ final class HandOutPane extends VBox {
                 .addAll(
                         Ui.text(texts.text("desk.which"), "sw-strong"),
                         shelf,
+                        Ui.text(texts.text("desk.whichLessons"), "sw-strong"),
+                        reading,
                         Ui.row(16, tanks, modes),
                         field("desk.name", title, 30),
                         field("desk.until", deadline, 30),
@@ -78,6 +90,13 @@ final class HandOutPane extends VBox {
                         wrong,
                         Ui.row(16, keep, why));
         check.run();
+    }
+
+    private static CheckBox box(String words) {
+        CheckBox box = new CheckBox(words);
+        box.setPrefWidth(CARD);
+        box.setWrapText(true);
+        return box;
     }
 
     private VBox field(String key, TextField field, int columns) {
@@ -102,6 +121,9 @@ final class HandOutPane extends VBox {
                 same,
                 Long.parseLong(seed.getText().strip()),
                 chosen,
-                List.of());
+                lessons.entrySet().stream()
+                        .filter(e -> e.getValue().isSelected())
+                        .map(Map.Entry::getKey)
+                        .toList());
     }
 }
