@@ -25,11 +25,12 @@ public final class Window extends Application {
     @Override
     public void start(Stage stage) {
         Path folder = wishes.data();
-        AttemptFile data = AttemptFile.in(folder);
+        Desk desk = Desk.in(folder);
+        desk.openTheOnly();
         Language language = wishes.language() != null
                 ? wishes.language()
-                : data.settings().map(s -> Language.of(s.language())).orElseGet(Language::ofComputer);
-        Shell frame = new Shell(language, data);
+                : desk.settings().map(s -> Language.of(s.language())).orElseGet(Language::ofComputer);
+        Shell frame = new Shell(language, desk);
         shell = frame;
         Scene scene = new Scene(frame, 1280, 800);
         frame.dress(scene);

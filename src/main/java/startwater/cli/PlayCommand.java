@@ -16,8 +16,16 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import startwater.drill.Scenario;
+import startwater.record.Attempts;
+import startwater.record.Entry;
+import startwater.record.LearnerFile;
+import startwater.record.Learners;
+import startwater.record.Means;
+import startwater.record.RefusedException;
+import startwater.record.Resumed;
 import startwater.text.DrillWords;
 import startwater.text.Language;
 import startwater.text.Texts;
@@ -32,10 +40,16 @@ public final class PlayCommand implements Callable<Integer> {
     private String drill = "";
 
     @Option(names = "--seed", paramLabel = "N", descriptionKey = "play.seed")
-    private long seed = 1;
+    private @Nullable Long seed;
 
     @Option(names = "--answers", paramLabel = "FILE", descriptionKey = "play.answers")
     private @Nullable Path answers;
+
+    @Option(names = "--learner", paramLabel = "NAME", descriptionKey = "play.learner")
+    private @Nullable String learner;
+
+    @ParentCommand
+    private @Nullable Startwater parent;
 
     @Mixin
     private final CommonOptions common = new CommonOptions();
@@ -47,14 +61,14 @@ public final class PlayCommand implements Callable<Integer> {
         Scenario scenario = DrillShelf.find(drill, texts);
         PrintWriter out = own.commandLine().getOut();
         if (answers == null) {
-            play(keyboard(), out, false, texts, scenario, seed);
+            play(new Terminal(keyboard(), out, false), texts, scenario);
             return 0;
         }
         if (!Files.isReadable(answers) || Files.isDirectory(answers)) {
             throw new WrongUseException(texts.text("cli.noFile", answers));
         }
         try (BufferedReader in = Files.newBufferedReader(answers, StandardCharsets.UTF_8)) {
-            play(in, out, true, texts, scenario, seed);
+            play(new Terminal(in, out, true), texts, scenario);
         }
         return 0;
     }
@@ -87,14 +101,49 @@ public final class PlayCommand implements Callable<Integer> {
         return new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()));
     }
 
-    private static void play(
-            BufferedReader in, PrintWriter out, boolean echo, Texts texts, Scenario scenario, long seed) {
-        Terminal terminal = new Terminal(in, out, echo);
+    private void play(Terminal terminal, Texts texts, Scenario scenario) throws IOException {
+        DrillWords words = new DrillWords(texts);
         try {
-            new TerminalDrill(terminal, new DrillWords(texts), scenario, seed).play();
+            if (learner == null) {
+                new TerminalDrill(terminal, words, scenario, seed == null ? 1 : seed).play();
+            } else {
+                kept(terminal, words, scenario, learner);
+            }
         } catch (Terminal.EndOfInput end) {
             terminal.say(texts.text("play.stopped"));
         }
-        out.flush();
+        terminal.flush();
+    }
+
+    /** Plays under the eyes of a learner's file. */
+    private void kept(Terminal terminal, DrillWords words, Scenario scenario, String name) throws IOException {
+        Texts texts = words.texts();
+        Learners learners =
+                new Learners(DataFolder.at(Objects.requireNonNull(parent).data()), Means.USUAL);
+        try (LearnerFile file = learners.open(name)) {
+            file.notices().forEach(n -> terminal.say(Notices.say(n, texts)));
+            file.trouble().ifPresent(n -> terminal.say(Notices.say(n, texts)));
+            Attempts attempts = new Attempts(file);
+            String language = texts.language().code();
+            Resumed at;
+            if (seed == null) {
+                at = attempts.goOnOrBegin(scenario, Entry.Mode.PRACTICE, language);
+            } else {
+                attempts.giveUp(scenario);
+                at = attempts.begin(scenario, seed, Entry.Mode.PRACTICE, language, null);
+            }
+            if (at.notice() != null) {
+                terminal.say(Notices.say(at.notice(), texts));
+            } else if (at.run().past().size() > 0 || !at.wet().isEmpty()) {
+                terminal.say(texts.text(
+                        "learners.goesOn",
+                        words.scenario(scenario).title(),
+                        at.run().asked()));
+            }
+            new TerminalDrill(terminal, words, at).play();
+            file.trouble().ifPresent(n -> terminal.say(Notices.say(n, texts)));
+        } catch (RefusedException refused) {
+            throw new WrongUseException(Notices.say(refused.notice(), texts));
+        }
     }
 }

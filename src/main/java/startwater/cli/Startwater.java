@@ -25,7 +25,7 @@ import startwater.text.Language;
 import startwater.text.Texts;
 
 /**
- * The command line. Exit codes: 0 good, 1 {@code check} found faults, 2 wrong use, 3 a fault of the program. Every refusal
+ * The command line. Exit codes: 0 good, 1 {@code check} found faults or {@code replay} differences, 2 wrong use, 3 a fault of the program. Every refusal
  * is one sentence. Without a command it opens the window.
  */
 @Command(
@@ -40,7 +40,9 @@ import startwater.text.Texts;
             HandoutCommand.class,
             GradeCommand.class,
             ExportCommand.class,
-            BenchCommand.class
+            BenchCommand.class,
+            ReplayCommand.class,
+            LearnersCommand.class
         },
         versionProvider = Startwater.Version.class)
 public final class Startwater implements Callable<Integer> {

@@ -44,6 +44,10 @@ final class Terminal {
         out.println(line);
     }
 
+    void flush() {
+        out.flush();
+    }
+
     void gap() {
         out.println();
     }

@@ -4,15 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import startwater.drill.Decision;
+import startwater.drill.DippedStrip;
 import startwater.drill.DrillRun;
 import startwater.drill.Prediction;
 import startwater.drill.Scenario;
 import startwater.drill.Seen;
 import startwater.drill.VisitRecord;
+import startwater.record.Resumed;
+import startwater.record.Steps;
 import startwater.score.Case;
 import startwater.score.Judge;
 import startwater.score.ReadingMark;
 import startwater.score.Review;
+import startwater.score.RunSummary;
 import startwater.score.StandIn;
 import startwater.score.Verdict;
 import startwater.text.DrillWords;
@@ -25,13 +29,27 @@ final class TerminalDrill {
     private final DrillWords words;
     private final Texts texts;
     private final DrillRun run;
+    private final Steps steps;
     private final List<Verdict> verdicts = new ArrayList<>();
+    private List<DippedStrip> wet;
 
+    /** A drill whose steps nobody keeps. @param seed which hidden tank */
     TerminalDrill(Terminal terminal, DrillWords words, Scenario scenario, long seed) {
+        this(
+                terminal,
+                words,
+                Resumed.unkept(DrillRun.start(scenario, seed, DrillRun.Pace.LEARNER, StandIn.BY_THE_RULES)));
+    }
+
+    /** A drill of a learner, perhaps taken up again. */
+    TerminalDrill(Terminal terminal, DrillWords words, Resumed at) {
         this.terminal = terminal;
         this.words = words;
         this.texts = words.texts();
-        this.run = DrillRun.start(scenario, seed, DrillRun.Pace.LEARNER, StandIn.BY_THE_RULES);
+        this.run = at.run();
+        this.steps = at.steps();
+        this.wet = at.wet();
+        this.verdicts.addAll(at.verdicts());
     }
 
     /** Plays to the end. @throws Terminal.EndOfInput when the input ends before */
@@ -40,7 +58,9 @@ final class TerminalDrill {
         while (!run.over()) {
             visit();
         }
-        new EndPage(terminal, words).print(run, Review.of(run, verdicts));
+        RunSummary summary = Review.of(run, verdicts);
+        steps.finished(summary);
+        new EndPage(terminal, words).print(run, summary);
     }
 
     private void open() {
@@ -53,16 +73,21 @@ final class TerminalDrill {
 
     private void visit() {
         look();
-        new TestTalk(terminal, words, run).test();
+        TestTalk talkOfTests = new TestTalk(terminal, words, run, steps);
+        talkOfTests.goOn(wet);
+        wet = List.of();
+        talkOfTests.test();
         VisitFacts facts = VisitFacts.of(run);
         DecideTalk talk = new DecideTalk(terminal, words, facts);
         Decision decision = talk.decide();
         @Nullable Prediction prediction = talk.foresee();
         int place = run.past().size();
         run.decide(decision, prediction);
+        steps.decided(decision, prediction);
         Verdict verdict = Judge.judge(new Case(run.scenario(), run.past().upTo(place)));
         verdicts.add(verdict);
         VisitRecord done = run.past().visits().get(place);
+        steps.marked(done, verdict);
         new VerdictPage(terminal, words).print(verdict, ReadingMark.of(run, done), facts.fishIn());
         run.past().visits().stream()
                 .skip(place + 1L)

@@ -2,6 +2,7 @@ package startwater.cli;
 
 import java.text.Normalizer;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -9,6 +10,7 @@ import startwater.cli.Terminal.Answer;
 import startwater.drill.DippedStrip;
 import startwater.drill.DrillRun;
 import startwater.drill.Written;
+import startwater.record.Steps;
 import startwater.strip.Pad;
 import startwater.text.DrillWords;
 import startwater.text.ReadingEntry;
@@ -22,13 +24,32 @@ final class TestTalk {
     private final DrillWords words;
     private final Texts texts;
     private final DrillRun run;
+    private final Steps steps;
     private boolean dipped;
 
-    TestTalk(Terminal terminal, DrillWords words, DrillRun run) {
+    TestTalk(Terminal terminal, DrillWords words, DrillRun run, Steps steps) {
+        this.steps = steps;
         this.terminal = terminal;
         this.words = words;
         this.texts = words.texts();
         this.run = run;
+    }
+
+    /** Reads what is still unread of strips that were dipped before the drill was left. */
+    void goOn(List<DippedStrip> wet) {
+        for (DippedStrip strip : wet) {
+            dipped = true;
+            List<Pad> unread = strip.positions().keySet().stream()
+                    .filter(pad ->
+                            run.now().written().stream().noneMatch(w -> w.pad() == pad && w.strip() == strip.number()))
+                    .sorted()
+                    .toList();
+            if (!unread.isEmpty()) {
+                terminal.gap();
+                terminal.say(texts.text("learners.wet"));
+                unread.forEach(pad -> read(strip, pad));
+            }
+        }
     }
 
     /** Tests until nothing more is asked for. */
@@ -99,10 +120,12 @@ final class TestTalk {
         dipped = true;
         if (order.pads().stream().anyMatch(p -> p != Pad.CHLORIDE)) {
             DippedStrip strip = run.dip(order.dilution());
+            steps.dipped(strip, false);
             order.pads().stream().filter(p -> p != Pad.CHLORIDE).forEach(p -> read(strip, p));
         }
         if (order.pads().contains(Pad.CHLORIDE)) {
             DippedStrip strip = run.dipChloride();
+            steps.dipped(strip, true);
             read(strip, Pad.CHLORIDE);
         }
     }
@@ -125,6 +148,7 @@ final class TestTalk {
         if (stop >= 0) {
             Written written = new Written(pad, stop, strip.dilution(), strip.number());
             run.write(written);
+            steps.wrote(written);
             terminal.say(texts.text("play.wrote", words.pad(pad), words.written(written)));
         }
     }

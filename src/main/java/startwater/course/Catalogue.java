@@ -2,8 +2,11 @@ package startwater.course;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import startwater.drill.Habit;
@@ -13,6 +16,10 @@ import startwater.drill.Skill;
 /** All drills and lessons, each with what comes before it. Immutable. */
 public final class Catalogue {
     private final List<Item> items;
+    private final List<Item> drills;
+    private final Map<Source, Item> bySource = new HashMap<>();
+    private final Map<Skill, List<Item>> lessons = new EnumMap<>(Skill.class);
+    private final Set<Skill> drilled = EnumSet.noneOf(Skill.class);
 
     /**
      * A lesson as it stands on the shelf.
@@ -31,6 +38,21 @@ public final class Catalogue {
 
     private Catalogue(List<Item> items) {
         this.items = List.copyOf(items);
+        this.drills = items.stream()
+                .filter(Item::drill)
+                .sorted(Comparator.comparingInt(Item::number))
+                .toList();
+        drills.forEach(drill -> drilled.addAll(drill.skills()));
+        for (Item item : items) {
+            bySource.put(item.source(), item);
+        }
+        for (Skill skill : Skill.values()) {
+            lessons.put(
+                    skill,
+                    items.stream()
+                            .filter(i -> !i.drill() && i.skills().contains(skill))
+                            .toList());
+        }
     }
 
     /**
@@ -84,27 +106,24 @@ public final class Catalogue {
         return items;
     }
 
+    /** The drills by number. */
     public List<Item> drills() {
-        return items.stream()
-                .filter(Item::drill)
-                .sorted(Comparator.comparingInt(Item::number))
-                .toList();
+        return drills;
     }
 
     /** The lessons that teach a skill, in their order. */
     public List<Item> lessonsOn(Skill skill) {
-        return items.stream()
-                .filter(i -> !i.drill() && i.skills().contains(skill))
-                .toList();
+        return lessons.getOrDefault(skill, List.of());
     }
 
     /** Whether any drill trains a skill. */
     public boolean drilled(Skill skill) {
-        return items.stream().anyMatch(i -> i.drill() && i.skills().contains(skill));
+        return drilled.contains(skill);
     }
 
+    /** A drill or lesson, or empty where it is on no shelf any more. */
     public Optional<Item> find(Source source) {
-        return items.stream().filter(i -> i.source().equals(source)).findFirst();
+        return Optional.ofNullable(bySource.get(source));
     }
 
     /** Every skill that something here trains or teaches. */

@@ -71,9 +71,12 @@ public final class Grading {
      * @param skills what the lesson teaches, the main one first
      * @param x how right, 0 to 1: the first answer counts, not one after the solution was shown
      * @param options how many options there were to pick from, 0 for a number or a reading
+     * @param sureness how sure the learner was, or null where nobody asked
      */
-    public static List<Graded> answer(Instant at, String lesson, List<Skill> skills, double x, int options) {
+    public static List<Graded> answer(
+            Instant at, String lesson, List<Skill> skills, double x, int options, @Nullable Sureness sureness) {
         Grading grading = new Grading(at, Source.lesson(lesson), null);
+        grading.sureness = sureness;
         for (Skill skill : skills) {
             grading.add(skill, x, skill == skills.get(0) ? 1 : PART, options);
         }
@@ -89,24 +92,24 @@ public final class Grading {
     }
 
     private void working(MarkedVisit v) {
-        Skill skill = v.worked();
-        if (skill == null) {
+        MarkedVisit.Worked sum = v.worked();
+        if (sum == null) {
             return;
         }
-        add(skill, v.workedMark() / FULL, 1, 0);
-        if (v.slip()) {
+        add(sum.skill(), sum.mark() / FULL, 1, 0);
+        if (sum.slip()) {
             add(Skill.UNITS, 0, 1, 0);
-        } else if (v.workedMark() >= FULL) {
+        } else if (sum.mark() >= FULL) {
             add(Skill.UNITS, 1, PART, 0);
         }
     }
 
     private void foresight(MarkedVisit v, List<Skill> skills) {
-        Pad pad = v.foreseen();
-        if (pad != null) {
-            Skill skill = foresees(pad);
-            sureness = v.sureness();
-            add(skill, v.foresightMark() / FULL, skills.contains(skill) ? 1 : PART, 0);
+        MarkedVisit.Foreseen said = v.foreseen();
+        if (said != null) {
+            Skill skill = foresees(said.pad());
+            sureness = said.sureness();
+            add(skill, said.mark() / FULL, skills.contains(skill) ? 1 : PART, 0);
             sureness = null;
         }
     }
@@ -127,7 +130,7 @@ public final class Grading {
             return;
         }
         Set<Skill> about = EnumSet.of(decides(v.decisive()));
-        for (Set<Lever> levers : List.of(v.own(), v.best())) {
+        for (Set<Lever> levers : List.of(Lever.of(v.own()), Lever.of(v.best()))) {
             for (Lever lever : levers) {
                 Skill skill = lever.skill();
                 if (skill != null) {
@@ -161,7 +164,7 @@ public final class Grading {
                     weight,
                     options,
                     sureness,
-                    visit != null && visit.scored() ? visit.bestMain() : null));
+                    visit != null && visit.scored() ? Lever.main(visit.best()) : null));
         }
     }
 }

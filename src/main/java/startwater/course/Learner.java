@@ -1,56 +1,36 @@
 package startwater.course;
 
-import java.time.Instant;
-import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import startwater.drill.Skill;
 
-/** What one learner can do, traced through all observations. Immutable; the same observations give the same learner. */
+/** What one learner can do. Immutable. */
 public final class Learner {
-    private final Map<Skill, SkillState> states = new EnumMap<>(Skill.class);
+    private final Map<Skill, SkillState> states;
     private final int answers;
 
+    Learner(Map<Skill, SkillState> states, int answers) {
+        this.states = states;
+        this.answers = answers;
+    }
+
     /**
-     * Traces a learner.
+     * Traces a learner through all observations; the same observations give the same learner.
      *
      * @param observations in any order; those of one instant keep theirs
      * @param zone where the learner's days begin
      */
-    public Learner(List<Graded> observations, ZoneId zone) {
-        this(observations, zone, Bkt.USUAL);
-    }
-
-    Learner(List<Graded> observations, ZoneId zone, Bkt tracing) {
-        Map<Skill, Mastery> traces = new EnumMap<>(Skill.class);
-        double right = 0;
-        double all = 0;
-        List<Graded> sorted = observations.stream()
-                .sorted(Comparator.comparing(Graded::at, Comparator.<Instant>naturalOrder()))
-                .toList();
-        for (Graded g : sorted) {
-            Mastery trace = traces.computeIfAbsent(g.skill(), Mastery::new);
-            double before = trace.none() ? tracing.prior(right, all) : trace.known();
-            double known = tracing.among(g.options()).after(before, g.x(), g.weight());
-            trace.add(LocalDate.ofInstant(g.at(), zone), g, known);
-            right += g.weight() * g.x();
-            all += g.weight();
-        }
-        double untouched = tracing.prior(right, all);
-        for (Skill skill : Skill.values()) {
-            Mastery trace = traces.get(skill);
-            states.put(
-                    skill,
-                    trace == null ? new SkillState(skill, untouched, 0, null, false, false, 0, null) : trace.state());
-        }
-        this.answers = sorted.size();
+    public static Learner of(List<Graded> observations, ZoneId zone) {
+        Tracer tracer = new Tracer(zone);
+        observations.stream().sorted(Comparator.comparing(Graded::at)).forEach(tracer::add);
+        return tracer.learner();
     }
 
     public SkillState state(Skill skill) {
-        return java.util.Objects.requireNonNull(states.get(skill));
+        return Objects.requireNonNull(states.get(skill));
     }
 
     /** Chance that a skill is known, 0 to 1. */

@@ -14,7 +14,7 @@ import startwater.drill.Skill;
  * @param mastered whether it counts as known now: {@link Mastery}
  * @param wasMastered whether it ever did
  * @param returns how many returns in a row went well
- * @param due day on which a mastered skill returns, else null
+ * @param due day on which a mastered skill returns, or one that lacks only another day; else null
  */
 public record SkillState(
         Skill skill,
@@ -37,7 +37,12 @@ public record SkillState(
         NOT_MET
     }
 
-    /** Whether a mastered skill is due again. */
+    /** A skill that was never seen. */
+    static SkillState notMet(Skill skill, double known) {
+        return new SkillState(skill, known, 0, null, false, false, 0, null);
+    }
+
+    /** Whether it is due again. */
     public boolean dueOn(LocalDate today) {
         return due != null && !today.isBefore(due);
     }

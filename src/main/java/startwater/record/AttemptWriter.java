@@ -31,6 +31,7 @@ final class AttemptWriter implements Steps {
         this.run = run;
         this.attempt = attempt;
         this.n = n;
+        file.writes(attempt, this);
     }
 
     /** Begins an attempt on a run that stands at its first visit. */
@@ -61,30 +62,37 @@ final class AttemptWriter implements Steps {
         return writer;
     }
 
+    /** An attempt that was taken up again elsewhere is written there. */
+    private void add(Entry.OfAttempt entry) {
+        if (file.isWritten(attempt, this)) {
+            file.add(entry);
+        }
+    }
+
     private int next() {
         return n++;
     }
 
     @Override
     public synchronized void dipped(DippedStrip strip, boolean chloride) {
-        file.add(new Entry.Dipped(attempt, next(), chloride, strip.number(), strip.dilution(), file.now()));
+        add(new Entry.Dipped(attempt, next(), chloride, strip.number(), strip.dilution(), file.now()));
     }
 
     @Override
     public synchronized void wrote(Written w) {
-        file.add(new Entry.Wrote(attempt, next(), w.pad(), w.stop(), w.dilution(), w.strip(), file.now()));
+        add(new Entry.Wrote(attempt, next(), w.pad(), w.stop(), w.dilution(), w.strip(), file.now()));
     }
 
     @Override
     public synchronized void erased(Written w) {
-        file.add(new Entry.Erased(attempt, next(), w.pad(), w.strip(), file.now()));
+        add(new Entry.Erased(attempt, next(), w.pad(), w.strip(), file.now()));
     }
 
     @Override
     public synchronized void worked(String skill, WorkingMark sum) {
         int visit = run.now().visit();
         workings.put(visit, working(skill, sum));
-        file.add(new Entry.Worked(
+        add(new Entry.Worked(
                 attempt, next(), visit, skill, sum.given(), sum.exact(), sum.mark(), sum.slip(), file.now()));
     }
 
@@ -96,7 +104,7 @@ final class AttemptWriter implements Steps {
     public synchronized void decided(Decision asked, @Nullable Prediction prediction) {
         List<VisitRecord> decided = Marking.decided(run);
         VisitRecord visit = decided.get(decided.size() - 1);
-        file.add(new Entry.Decided(
+        add(new Entry.Decided(
                 attempt,
                 next(),
                 visit.visit(),
@@ -121,12 +129,12 @@ final class AttemptWriter implements Steps {
     @Override
     public synchronized void marked(VisitRecord visit, Verdict verdict) {
         Entry.Marks marks = Marking.of(run, visit, verdict, workings.get(visit.visit()));
-        file.add(new Entry.Marked(attempt, next(), visit.visit(), marks, file.now()));
+        add(new Entry.Marked(attempt, next(), visit.visit(), marks, file.now()));
     }
 
     @Override
     public synchronized void finished(RunSummary s) {
-        file.add(finished(attempt, next(), run, s, file.now()));
+        add(finished(attempt, next(), run, s, file.now()));
     }
 
     static Entry.Finished finished(String attempt, int n, DrillRun run, RunSummary s, java.time.Instant at) {

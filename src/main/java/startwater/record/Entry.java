@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import startwater.drill.Decision;
 import startwater.drill.Prediction;
+import startwater.drill.Prediction.Sureness;
 import startwater.score.UnitSlip;
 import startwater.score.Verdict;
 import startwater.strip.Pad;
@@ -205,7 +206,7 @@ public sealed interface Entry {
             int step,
             double score,
             int options,
-            Prediction.@Nullable Sureness sureness,
+            @Nullable Sureness sureness,
             Instant at)
             implements Entry {
         public Answered {
@@ -258,5 +259,5 @@ public sealed interface Entry {
      * @param mark 0 to 100
      * @param chance the model's own chance of what was said, 0 to 1
      */
-    record Foresight(Pad pad, Prediction.Sureness sureness, double mark, double chance) {}
+    record Foresight(Pad pad, Sureness sureness, double mark, double chance) {}
 }

@@ -1,8 +1,10 @@
 package startwater.record;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonParser;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -12,6 +14,8 @@ public final class EntryText {
     public static final int FORMAT = 1;
 
     static final JsonMapper JSON = JsonMapper.builder().build();
+
+    private static final Pattern PASSED_OVER = Pattern.compile("\\{\"kind\":\"(dipped|wrote|erased|worked|decided)\"");
 
     private EntryText() {}
 
@@ -47,6 +51,24 @@ public final class EntryText {
             return entry == null ? Line.UNKNOWN : new Line(Sort.KNOWN, entry);
         } catch (JacksonException | Field.Missing | IllegalArgumentException damaged) {
             return Line.DAMAGED;
+        }
+    }
+
+    /**
+     * Reads one line as far as a summary needs it: of kinds that it passes over, only that they are whole JSON. They are most
+     * of a file, and this takes a third of the time.
+     */
+    static Line skim(String line) {
+        return PASSED_OVER.matcher(line).lookingAt() ? (whole(line) ? Line.UNKNOWN : Line.DAMAGED) : read(line);
+    }
+
+    private static boolean whole(String line) {
+        try (JsonParser parser = JSON.createParser(line)) {
+            parser.nextToken();
+            parser.skipChildren();
+            return parser.nextToken() == null;
+        } catch (JacksonException damaged) {
+            return false;
         }
     }
 

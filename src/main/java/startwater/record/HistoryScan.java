@@ -54,7 +54,7 @@ final class HistoryScan {
         LineScan.from(file, covered, (text, start, end, finished) -> {
             number[0]++;
             size = end;
-            EntryText.Line line = EntryText.read(text);
+            EntryText.Line line = EntryText.skim(text);
             if (line.sort() == EntryText.Sort.DAMAGED) {
                 suspects.add(number[0]);
                 return;

@@ -7,9 +7,12 @@ import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import startwater.drill.Prediction.Sureness;
 
 /**
  * The open file of one learner: its history, and the end to which lines are added. Nothing here ever stops the tutor: where
@@ -21,6 +24,7 @@ public final class LearnerFile implements AutoCloseable {
     private final Means means;
     private final List<Notice> notices = new ArrayList<>();
     private final HistoryScan scan;
+    private final Map<String, Object> writers = new HashMap<>();
     private @Nullable FileGuard guard;
     private @Nullable Appender end;
     private @Nullable Notice shut;
@@ -139,6 +143,15 @@ public final class LearnerFile implements AutoCloseable {
         return means.clock().instant().truncatedTo(ChronoUnit.MILLIS);
     }
 
+    /** From now on this one writes the lines of an attempt; one that wrote them before is heard no more. */
+    synchronized void writes(String attempt, Object writer) {
+        writers.put(attempt, writer);
+    }
+
+    synchronized boolean isWritten(String attempt, Object writer) {
+        return writers.get(attempt) == writer;
+    }
+
     /** Adds a line and returns once it is on the disk, or {@link #trouble()} says why it is not. */
     synchronized void add(Entry entry) {
         Appender to = end;
@@ -148,6 +161,9 @@ public final class LearnerFile implements AutoCloseable {
             lines++;
         }
         scan.history().take(entry, offset);
+        if (entry instanceof Entry.Abandoned gone) {
+            writers.remove(gone.attempt());
+        }
         boolean pause = entry instanceof Entry.Finished || entry instanceof Entry.Abandoned;
         if (pause) {
             saveIndex();
@@ -180,7 +196,7 @@ public final class LearnerFile implements AutoCloseable {
             int step,
             double score,
             int options,
-            startwater.drill.Prediction.@Nullable Sureness sureness) {
+            @Nullable Sureness sureness) {
         add(new Entry.Answered(lesson, skills, block, step, score, options, sureness, now()));
     }
 

@@ -24,6 +24,9 @@ public final class Texts {
     /** The sentences of a drill, for terminal and window. */
     public static final String DRILL = "/startwater/text/drill";
 
+    /** The sentences about learner files, learners and replays. */
+    public static final String RECORD = "/startwater/text/record";
+
     /** The sentences around a lesson, for window and paper. */
     public static final String LESSON = "/startwater/text/lesson";
 

@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import startwater.app.Gallery.Exhibit;
+import startwater.app.chart.CalibrationChart;
 import startwater.app.chart.CauseBars;
 import startwater.app.chart.FanChart;
 import startwater.app.chart.KnownChart;
 import startwater.app.chart.LevelBar;
 import startwater.app.chart.LogTrend;
+import startwater.app.chart.MarksChart;
 import startwater.app.chart.OptionBars;
 import startwater.app.chart.RangeBar;
 import startwater.app.chart.Tick;
@@ -38,6 +40,9 @@ final class GalleryCharts {
         all.put("known-once", new Exhibit(520, 168, () -> new KnownChart(known(1))));
         all.put("range-over", new Exhibit(368, 76, () -> new RangeBar(range(5.2, 7))));
         all.put("level", new Exhibit(132, 14, () -> new LevelBar(new LevelBar.Data(0.81, 0.7, Tone.SAFE, "81"))));
+        all.put("calibration", new Exhibit(440, 230, () -> new CalibrationChart(calibration())));
+        all.put("marks", new Exhibit(440, 200, () -> new MarksChart(marks(48, 55, 72, 66, 84))));
+        all.put("marks-one", new Exhibit(440, 200, () -> new MarksChart(marks(97))));
         all.put("timeline", new Exhibit(1232, 460, () -> new TimeLine(timeLine())));
         return all;
     }
@@ -52,6 +57,25 @@ final class GalleryCharts {
                         new CauseBars.Row("low oxygen", 0.0, 0.0, "0.0", "0.0")),
                 new CauseBars.Row("all deaths", 5.0, 0.4, "5.0", "0.4"),
                 "Causes.");
+    }
+
+    private static CalibrationChart.Data calibration() {
+        return new CalibrationChart.Data(
+                List.of(
+                        new CalibrationChart.Column("not sure", 0.35, 0.4, 0.14, 0.73, "40 % of 5"),
+                        new CalibrationChart.Column("fairly sure", 0.65, 0.56, 0.3, 0.78, "56 % of 9"),
+                        new CalibrationChart.Column("sure", 0.9, 1, 0.8, 1, "100 % of 11")),
+                List.of("0 %", "25 %", "50 %", "75 %", "100 %"),
+                "Sure against right.");
+    }
+
+    private static MarksChart.Data marks(double... marks) {
+        List<Double> all = new ArrayList<>();
+        for (double mark : marks) {
+            all.add(mark);
+        }
+        String last = Integer.toString((int) marks[marks.length - 1]);
+        return new MarksChart.Data(all, 70, "pass, 70", last, "13 days ago", "yesterday", "Marks.");
     }
 
     private static KnownChart.Data known(int visits) {

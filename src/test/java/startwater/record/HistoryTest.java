@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -33,7 +34,7 @@ class HistoryTest {
                 id, 0, drill, List.of("ration"), "c", "e", 1, Entry.Mode.PRACTICE, "en", null, Script.NOON);
     }
 
-    private static Entry finished(String id, Double mark, boolean passed) {
+    private static Entry finished(String id, @Nullable Double mark, boolean passed) {
         return new Entry.Finished(id, 9, mark, passed, 5, 0, 0, null, Script.NOON);
     }
 
@@ -62,8 +63,7 @@ class HistoryTest {
     }
 
     private static void check(History history) {
-        assertThat(history.learner()).isNotNull();
-        assertThat(history.learner().name()).isEqualTo("Ana");
+        assertThat(history.learner()).matches(l -> l != null && l.name().equals("Ana"));
         assertThat(history.drill("d")).isEqualTo(new History.Drill(81.5, true, 3, 3));
         assertThat(history.nextVariant("d")).isEqualTo(4);
         assertThat(history.drill("unmarked")).as("no mark is no pass").isEqualTo(new History.Drill(null, false, 1, 1));
@@ -157,8 +157,7 @@ class HistoryTest {
             file.add(finished("o", 90.0, true));
         }
         Files.writeString(index(), index);
-        assertThat(new HistoryIndex(file()).load()).isNotNull();
-        assertThat(new HistoryIndex(file()).load().covered()).isEqualTo(before);
+        assertThat(new HistoryIndex(file()).load()).matches(kept -> kept != null && kept.covered() == before);
         History history = HistoryScan.of(file()).history();
         assertThat(history.open()).isEmpty();
         assertThat(history.drill("open").best()).isEqualTo(90);

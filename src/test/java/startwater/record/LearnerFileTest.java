@@ -58,7 +58,11 @@ class LearnerFileTest {
 
     @Test
     void cutAnywhereItLosesTheTornLineOnlyAndGoesOn() throws IOException {
-        byte[] bytes = whole();
+        try (LearnerFile file = open()) {
+            file.name("Aná");
+            file.resolve(null, List.of("ration"), "«x»");
+        }
+        byte[] bytes = Files.readAllBytes(file());
         List<String> all = lines(bytes);
         for (int cut = 0; cut <= bytes.length; cut++) {
             Path torn = folder.resolve("cut-" + cut + ".jsonl");
@@ -72,7 +76,7 @@ class LearnerFileTest {
                 kept++;
             }
             boolean partLeft = cut > end;
-            try (LearnerFile file = LearnerFile.open(torn, Script.means())) {
+            try (LearnerFile file = LearnerFile.open(torn, Script.means(new LooseDisk()))) {
                 assertThat(file.notices().stream().map(Notice::kind))
                         .as("cut at %d", cut)
                         .containsExactlyElementsOf(partLeft ? List.of(Kind.SET_ASIDE) : List.of());

@@ -40,7 +40,7 @@ class ReplayTest {
     @BeforeAll
     static void play() throws IOException {
         Path file = folder.resolve("whole.jsonl");
-        try (LearnerFile learner = LearnerFile.open(file, Script.means())) {
+        try (LearnerFile learner = LearnerFile.open(file, Script.means(new LooseDisk()))) {
             learner.name("Ana");
             Scenario scenario = LIBRARY.scenario("same-tank-away").get();
             new Script(4, new Attempts(learner).goOnOrBegin(scenario, Entry.Mode.PRACTICE, "en")).play(99, true);
@@ -81,7 +81,7 @@ class ReplayTest {
     @Test
     void everyShippedDrillPlaysAgainTheSame() throws IOException {
         Path file = folder.resolve("all.jsonl");
-        try (LearnerFile learner = LearnerFile.open(file, Script.means())) {
+        try (LearnerFile learner = LearnerFile.open(file, Script.means(new LooseDisk()))) {
             learner.name("Ana");
             for (Scenario s : LIBRARY.scenarios()) {
                 Resumed at = new Attempts(learner).goOnOrBegin(s, Entry.Mode.PRACTICE, "en");
@@ -113,18 +113,17 @@ class ReplayTest {
     void aChangedLineIsFoundWithoutTheMarks(String pattern, String with, What what) throws IOException {
         Replay.Report report = one(edited(pattern, with), true);
         assertThat(report.outcome()).isEqualTo(Outcome.DIFFERENT);
-        assertThat(report.difference()).isNotNull();
-        assertThat(report.difference().what()).isEqualTo(what);
+        assertThat(report.difference()).matches(d -> d != null && d.what() == what);
     }
 
     @Test
     void aChangedMarkIsFoundAndOnlyByJudgingAgain() throws IOException {
         UnaryOperator<String> other = mark -> edited("(\"kind\":\"marked\".*?\"decision\":)[0-9.]+", "$1" + mark);
         assertThat(one(other.apply("12.25"), true).outcome()).isEqualTo(Outcome.SAME);
-        Difference found = one(other.apply("12.25"), false).difference();
-        assertThat(found).isNotNull();
-        assertThat(found.what()).isEqualTo(What.DECISION_MARK);
-        assertThat(found.kept()).isEqualTo(12.25);
+        assertThat(one(other.apply("12.25"), false).difference())
+                .matches(d -> d != null
+                        && d.what() == What.DECISION_MARK
+                        && d.kept().equals(12.25));
     }
 
     @Test

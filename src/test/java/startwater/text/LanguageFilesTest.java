@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class LanguageFilesTest {
     private static final String WINDOW = "/startwater/app/text/window";
     private static final String SHELL = "/startwater/app/text/shell";
+    private static final String PROGRESS = "/startwater/app/text/progress";
     private static final String CLI = "/startwater/cli/cli";
     private static final String CLASS = "/startwater/classroom/class";
     private static final Pattern PLACE = Pattern.compile("\\{(\\d+)");
@@ -27,7 +28,8 @@ class LanguageFilesTest {
     private static final Pattern LITERAL = Pattern.compile("\"([A-Za-z][A-Za-z0-9.\\-_]*)\"");
 
     @ParameterizedTest
-    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI, CLASS, "/startwater/cli/help"})
+    @ValueSource(
+            strings = {Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, PROGRESS, CLI, CLASS, "/startwater/cli/help"})
     void bothLanguagesHaveTheSameKeys(String file) {
         assertThat(Texts.of(Language.ES, file).keys())
                 .isNotEmpty()
@@ -35,7 +37,7 @@ class LanguageFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI, CLASS})
+    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, PROGRESS, CLI, CLASS})
     void bothLanguagesFillTheSamePlaces(String file) throws IOException {
         var english = raw(file, "en");
         var spanish = raw(file, "es");
@@ -48,7 +50,7 @@ class LanguageFilesTest {
     void everyKeyIsSaidSomewhere() throws IOException {
         Set<String> literals = literals();
         Set<String> unsaid = new TreeSet<>();
-        for (String file : List.of(Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI, CLASS)) {
+        for (String file : List.of(Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, PROGRESS, CLI, CLASS)) {
             for (String key : Texts.of(Language.EN, file).keys()) {
                 if (!said(key, literals)) {
                     unsaid.add(key);
@@ -76,13 +78,13 @@ class LanguageFilesTest {
     @Test
     void noKeyInTheCodeIsMissing() throws IOException {
         Set<String> keys = new TreeSet<>();
-        for (String file : List.of(Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI, CLASS)) {
+        for (String file : List.of(Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, PROGRESS, CLI, CLASS)) {
             keys.addAll(Texts.of(Language.EN, file).keys());
         }
         Set<String> missing = new TreeSet<>();
         for (String literal : literals()) {
-            boolean key =
-                    literal.matches("(win|shell|home|lesson|end|play|cli|run|entry|state|seen|haze|when)\\..*[^.]");
+            boolean key = literal.matches(
+                    "(win|shell|home|progress|coach|habit|lesson|end|play|cli|run|entry|state|seen|haze|when|record|learner|learners|replay)\\..*[^.]");
             boolean beginning = keys.stream().anyMatch(k -> k.startsWith(literal));
             if (key && !keys.contains(literal) && !beginning && !literal.startsWith("run.")) {
                 missing.add(literal);
@@ -94,7 +96,7 @@ class LanguageFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, WINDOW, SHELL, CLI, CLASS})
+    @ValueSource(strings = {Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, PROGRESS, CLI, CLASS})
     void everySentenceCanBeFormattedAndLosesNoApostrophe(String file) throws IOException {
         for (Language language : Language.values()) {
             Texts texts = Texts.of(language, file);

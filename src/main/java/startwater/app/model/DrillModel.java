@@ -20,7 +20,10 @@ import startwater.drill.Decision;
 import startwater.drill.DippedStrip;
 import startwater.drill.DrillRun;
 import startwater.drill.Prediction;
+import startwater.drill.Skill;
 import startwater.drill.Written;
+import startwater.record.Resumed;
+import startwater.record.Steps;
 import startwater.score.Case;
 import startwater.score.Judge;
 import startwater.score.Verdict;
@@ -65,6 +68,9 @@ public final class DrillModel {
     private final DoubleProperty ripeMedia = new SimpleDoubleProperty(0);
     private final ObjectProperty<@Nullable WorkingMark> working = new SimpleObjectProperty<>();
     private final @Nullable String note;
+    private final Steps steps;
+    private @Nullable WorkingMark keptSum;
+    private int decidedAt;
     private int practised;
     private final IntegerProperty foreseen = new SimpleIntegerProperty(-1);
     private final ObjectProperty<Prediction.Sureness> sureness =
@@ -74,19 +80,53 @@ public final class DrillModel {
         this(run, List.of(), 0, null);
     }
 
+    /** A run whose steps nobody keeps. Parameters as below. */
+    public DrillModel(DrillRun run, List<Verdict> judged, int practised, @Nullable String note) {
+        this(new Resumed(run, Steps.NONE, judged, List.of(), null, null), practised, note);
+    }
+
     /**
-     * A run, perhaps taken up again.
+     * An attempt, perhaps taken up again: the strips that were dipped lie there, and the sum stands on the paper.
      *
-     * @param judged what was judged of it so far
      * @param practised how often the sum was seen or worked right before
      * @param note what the learner resolved after an earlier drill, or null
      */
-    public DrillModel(DrillRun run, List<Verdict> judged, int practised, @Nullable String note) {
-        this.run = run;
-        this.verdicts.addAll(judged);
+    public DrillModel(Resumed at, int practised, @Nullable String note) {
+        this.run = at.run();
+        this.steps = at.steps();
+        this.verdicts.addAll(at.verdicts());
         this.practised = practised;
         this.note = note;
         open();
+        at.wet().forEach(this::lay);
+        working.set(at.sum());
+        keptSum = at.sum();
+    }
+
+    /** Lays a wet strip on the bench; what was written of it is its choice again. */
+    private void lay(DippedStrip strip) {
+        for (Pad pad : strip.positions().keySet().stream().sorted().toList()) {
+            wet.put(pad, strip);
+            chosen.remove(pad);
+            Written before = written(pad, strip);
+            if (before != null) {
+                chosen.put(pad, before.stop());
+            }
+        }
+        inHand.set(firstUnwritten());
+    }
+
+    /** The first wet pad of which nothing is written, or else the first wet one. */
+    private @Nullable Pad firstUnwritten() {
+        Pad first = null;
+        for (Pad pad : Pad.values()) {
+            DippedStrip strip = wet.get(pad);
+            if (strip != null && written(pad, strip) == null) {
+                return pad;
+            }
+            first = first == null && strip != null ? pad : first;
+        }
+        return first;
     }
 
     private void open() {
@@ -110,6 +150,7 @@ public final class DrillModel {
         stock.set(0);
         ripeMedia.set(0);
         working.set(null);
+        keptSum = null;
         foreseen.set(-1);
         changes.set(changes.get() + 1);
     }
@@ -228,6 +269,7 @@ public final class DrillModel {
     /** Dips a strip with all colour pads; the first is taken in hand. @throws IllegalStateException when none is left */
     public void dip(int dilution) {
         DippedStrip strip = run.dip(dilution);
+        steps.dipped(strip, false);
         for (Pad pad : strip.positions().keySet()) {
             wet.put(pad, strip);
             chosen.remove(pad);
@@ -238,7 +280,9 @@ public final class DrillModel {
 
     /** Dips a chloride strip and takes it in hand. @throws IllegalStateException when none is left */
     public void dipChloride() {
-        wet.put(Pad.CHLORIDE, run.dipChloride());
+        DippedStrip strip = run.dipChloride();
+        steps.dipped(strip, true);
+        wet.put(Pad.CHLORIDE, strip);
         chosen.remove(Pad.CHLORIDE);
         inHand.set(Pad.CHLORIDE);
         changes.set(changes.get() + 1);
@@ -270,7 +314,9 @@ public final class DrillModel {
         if (pad == null || strip == null) {
             return;
         }
-        run.write(new Written(pad, stop(pad), strip.dilution(), strip.number()));
+        Written reading = new Written(pad, stop(pad), strip.dilution(), strip.number());
+        run.write(reading);
+        steps.wrote(reading);
         for (Pad next : Pad.values()) {
             DippedStrip other = wet.get(next);
             if (other != null && written(next, other) == null) {
@@ -295,6 +341,7 @@ public final class DrillModel {
             return;
         }
         run.erase(last);
+        steps.erased(last);
         DippedStrip strip = wet.get(last.pad());
         if (strip != null && strip.number() == last.strip()) {
             chosen.put(last.pad(), last.stop());
@@ -349,8 +396,13 @@ public final class DrillModel {
     /** Does it and goes on: the run moves to the next visit at once, the verdict follows. */
     public CompletableFuture<Verdict> commit() {
         practise();
+        keepSum();
         int place = run.past().size();
-        run.decide(decision(), prediction());
+        Decision asked = decision();
+        Prediction said = prediction();
+        run.decide(asked, said);
+        steps.decided(asked, said);
+        decidedAt = place;
         Case c = new Case(run.scenario(), run.past().upTo(place));
         open();
         return CompletableFuture.supplyAsync(() -> Judge.judge(c), WORKER);
@@ -359,5 +411,20 @@ public final class DrillModel {
     /** Keeps a verdict, in the order of the visits. */
     public void judged(Verdict verdict) {
         verdicts.add(verdict);
+        steps.marked(run.past().visits().get(decidedAt), verdict);
+    }
+
+    /** The sum as it stands is the learner's; one that is kept already is not kept twice. */
+    public void keepSum() {
+        WorkingMark sum = working.get();
+        if (sum != null && !sum.equals(keptSum)) {
+            keptSum = sum;
+            steps.worked(Skill.TOXIC_AMMONIA.id(), sum);
+        }
+    }
+
+    /** Where the steps of this attempt are told. */
+    public Steps steps() {
+        return steps;
     }
 }

@@ -6,24 +6,20 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import startwater.app.AttemptFile;
-import startwater.app.AttemptFile.Result;
 import startwater.content.Fault;
 import startwater.content.Lesson;
 import startwater.content.Library;
 import startwater.content.Parsed;
 import startwater.content.ScenarioReader;
 import startwater.drill.Scenario;
+import startwater.record.History;
 
 /** The shelf of drills, what is open, and what comes next. Immutable; made anew each time the shelf is shown. */
 public final class HomeModel {
-    private static final double PASS = 70;
-
     private final Library library;
     private final List<Card> cards;
     private final @Nullable Card next;
@@ -35,21 +31,23 @@ public final class HomeModel {
      * @param name id, or the name of a broken file
      * @param scenario the drill, or null where its file is broken
      * @param faults what is wrong with it, in order
-     * @param best the best result so far, or null
+     * @param played what the learner made of it, or null while no attempt came to its end
      * @param open whether an attempt of it is open
+     * @param last whether that is the attempt begun last
      */
     public record Card(
             String name,
             @Nullable Scenario scenario,
             List<Fault> faults,
-            @Nullable Result best,
-            boolean open) {
+            History.@Nullable Drill played,
+            boolean open,
+            boolean last) {
         public Card {
             faults = List.copyOf(faults);
         }
 
         public boolean passed() {
-            return best != null && best.passed() && best.mark() >= PASS;
+            return played != null && played.passed();
         }
     }
 
@@ -60,13 +58,11 @@ public final class HomeModel {
         this.next = next(this.cards);
     }
 
-    /** Reads the shelf. */
-    public static HomeModel of(Library library, AttemptFile data) {
-        Map<String, Result> best = data.best();
-        Optional<String> open = data.openDrill();
+    /** Reads the shelf. @param own folder of drills of one's own */
+    public static HomeModel of(Library library, Path own, History history) {
         List<Card> cards = new ArrayList<>();
         for (Scenario s : library.scenarios()) {
-            cards.add(card(s, best, open));
+            cards.add(card(s, history));
         }
         library.faults().stream()
                 .map(Fault::file)
@@ -77,27 +73,32 @@ public final class HomeModel {
                         library.faults().stream()
                                 .filter(f -> f.file().equals(file))
                                 .toList())));
-        for (Path file : files(data.ownDrills())) {
+        for (Path file : files(own)) {
             Parsed<Scenario> parsed = ScenarioReader.read(file);
             cards.add(
                     parsed.ok()
-                            ? card(parsed.get(), best, open)
+                            ? card(parsed.get(), history)
                             : broken(Objects.requireNonNull(file.getFileName()).toString(), parsed.faults()));
         }
         return new HomeModel(library, cards);
     }
 
-    private static Card card(Scenario s, Map<String, Result> best, Optional<String> open) {
+    private static Card card(Scenario s, History history) {
+        History.Drill drill = history.drill(s.id());
+        List<History.Open> open = history.open();
+        boolean last =
+                !open.isEmpty() && open.get(open.size() - 1).begun().scenario().equals(s.id());
         return new Card(
                 s.id(),
                 s,
                 List.of(),
-                best.get(s.id()),
-                open.filter(s.id()::equals).isPresent());
+                drill.finished() == 0 ? null : drill,
+                history.open(s.id()).isPresent(),
+                last);
     }
 
     private static Card broken(String file, List<Fault> faults) {
-        return new Card(file, null, faults, null, false);
+        return new Card(file, null, faults, null, false, false);
     }
 
     private static List<Path> files(Path folder) {
@@ -117,7 +118,7 @@ public final class HomeModel {
     private static @Nullable Card next(List<Card> cards) {
         List<Card> sound = cards.stream().filter(c -> c.scenario() != null).toList();
         return sound.stream()
-                .filter(Card::open)
+                .filter(Card::last)
                 .findFirst()
                 .or(() -> sound.stream().filter(c -> !c.passed()).findFirst())
                 .or(() -> sound.stream().min(Comparator.comparingDouble(HomeModel::mark)))
@@ -125,7 +126,8 @@ public final class HomeModel {
     }
 
     private static double mark(Card card) {
-        return card.best() == null ? 0 : card.best().mark();
+        Double best = card.played() == null ? null : card.played().best();
+        return best == null ? 0 : best;
     }
 
     public List<Card> cards() {

@@ -3,7 +3,7 @@ package startwater.app.view;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import javafx.geometry.Insets;
 import javafx.scene.control.Button;
@@ -41,12 +41,12 @@ final class EndView extends BorderPane {
     private final EndModel model;
     private final DrillWords words;
     private final Texts texts;
-    private final Consumer<String> resolved;
+    private final Predicate<String> resolved;
     private String resolution = "";
     private boolean kept;
 
-    /** @param resolved takes the sentence that the learner resolves on */
-    EndView(EndModel model, DrillWords words, Consumer<String> resolved, Runnable home, Runnable again) {
+    /** @param resolved takes the sentence that the learner resolves on, and says whether it is on the disk */
+    EndView(EndModel model, DrillWords words, Predicate<String> resolved, Runnable home, Runnable again) {
         this.resolved = resolved;
         this.model = model;
         this.words = words;
@@ -124,9 +124,8 @@ final class EndView extends BorderPane {
     private void keep(TextField field, Label said) {
         String text = field.getText().strip();
         if (!text.isEmpty()) {
-            resolved.accept(text);
-            kept = true;
-            said.setText(texts.text("end.nextTimeKept"));
+            kept = resolved.test(text);
+            said.setText(texts.text(kept ? "end.nextTimeKept" : "end.nextTimeNotKept"));
         }
     }
 

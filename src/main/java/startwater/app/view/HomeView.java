@@ -59,7 +59,7 @@ final class HomeView extends BorderPane {
     private Region next(Card card, Scenario s) {
         Scenario.Words told = words.scenario(s);
         Button go = Ui.button(
-                texts.text(card.open() ? "home.goOn" : card.best() != null ? "home.again" : "home.start"),
+                texts.text(card.open() ? "home.goOn" : card.played() != null ? "home.again" : "home.start"),
                 "sw-primary",
                 () -> start.accept(s));
         go.setId("start");
@@ -92,16 +92,15 @@ final class HomeView extends BorderPane {
         if (card.open()) {
             return texts.text("home.whyOpen");
         }
-        if (card.best() == null) {
+        if (card.played() == null) {
             return texts.text("home.whyNew");
         }
         return card.passed() ? texts.text("home.whyLowest", mark(card)) : texts.text("home.whyNotPassed", mark(card));
     }
 
     private String mark(Card card) {
-        return card.best() == null || Double.isNaN(card.best().mark())
-                ? texts.text("home.noMark")
-                : texts.number(Math.rint(card.best().mark()));
+        Double best = card.played() == null ? null : card.played().best();
+        return best == null ? texts.text("home.noMark") : texts.number(Math.rint(best));
     }
 
     private FlowPane facts(Scenario s) {
@@ -196,7 +195,7 @@ final class HomeView extends BorderPane {
         if (c.open()) {
             return texts.text("home.isOpen");
         }
-        return c.best() == null
+        return c.played() == null
                 ? texts.text("home.notPlayed")
                 : texts.text(c.passed() ? "home.passed" : "home.best", mark(c));
     }

@@ -26,6 +26,8 @@ import startwater.text.Texts;
 /** One lesson: prose as native text, with live pictures, sums and questions between. */
 final class LessonView extends BorderPane {
     private static final double READING_WIDTH = 720;
+    /** As much as the same slip is worth at the bench. */
+    private static final double SLIPPED = 0.5;
 
     private final LessonModel model;
     private final DrillWords words;
@@ -120,6 +122,7 @@ final class LessonView extends BorderPane {
         @Override
         public Node choice(Block.Choice choice) {
             VBox box = card(Ui.text(choice.ask(), "sw-strong"));
+            int block = place;
             var picked = model.picked(place);
             Label reason = Ui.text("");
             Runnable tell = () -> {
@@ -133,6 +136,8 @@ final class LessonView extends BorderPane {
                 int at = i;
                 var button = Ui.button(choice.options().get(i).says(), "", () -> {
                     picked.set(at);
+                    boolean right = choice.options().get(at).right();
+                    model.answer(block, 0, right ? 1 : 0, choice.options().size(), null);
                     tell.run();
                 });
                 button.setWrapText(true);
@@ -187,20 +192,26 @@ final class LessonView extends BorderPane {
 
     /** A field for one number; what is wrong stays, with how far off it is and then how it comes out. */
     private VBox answer(int step, Measure value, java.util.function.DoublePredicate right, String because) {
+        int block = place;
         TextField field = new TextField();
         field.setPrefColumnCount(8);
         field.textProperty().bindBidirectional(model.typed(place, step));
         String unit = bench.unit(value.unit());
         field.setAccessibleText(texts.text("lesson.answer", unit));
         Label said = Ui.text("", "sw-label");
-        Runnable check = () -> said.setText(judged(field.getText(), value, right, because));
+        Runnable check = () -> {
+            AnswerCheck answer = AnswerCheck.of(field.getText(), value, right);
+            if (answer.refusal() == null) {
+                model.answer(block, step, answer.right() ? 1 : answer.slip() != null ? SLIPPED : 0, 0, null);
+            }
+            said.setText(judged(answer, value, because));
+        };
         field.setOnAction(e -> check.run());
         return new VBox(
                 4, Ui.row(8, field, Ui.text(unit, "sw-quiet"), Ui.button(texts.text("lesson.check"), "", check)), said);
     }
 
-    private String judged(String typed, Measure value, java.util.function.DoublePredicate right, String because) {
-        AnswerCheck answer = AnswerCheck.of(typed, value, right);
+    private String judged(AnswerCheck answer, Measure value, String because) {
         if (answer.refusal() != null) {
             return answer.refusal().say(texts);
         }

@@ -45,7 +45,15 @@ final class PredictExercise extends VBox {
         if (sure.get() >= 0) {
             sureness.select(Sureness.values()[sure.get()]);
         }
-        Button tell = Ui.button(texts.text("lesson.commit"), "sw-second", () -> told.set(1));
+        Button tell = Ui.button(texts.text("lesson.commit"), "sw-second", () -> {
+            told.set(1);
+            model.answer(
+                    place,
+                    0,
+                    block.get() == predict.block() ? 1 : 0,
+                    predict.pad().scale().blocks(),
+                    Sureness.values()[sure.get()]);
+        });
         tell.setId("predict-commit");
         tell.disableProperty().bind(block.lessThan(0).or(sure.lessThan(0)).or(told.greaterThanOrEqualTo(0)));
         blocks.disableProperty().bind(told.greaterThanOrEqualTo(0));

@@ -1,6 +1,5 @@
 package startwater.app.view;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -17,22 +16,26 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
-import startwater.app.AttemptFile;
+import startwater.app.Desk;
+import startwater.app.Settings;
 import startwater.app.model.DrillModel;
 import startwater.app.model.EndModel;
 import startwater.app.model.HomeModel;
 import startwater.app.model.LessonModel;
 import startwater.app.theme.Look;
 import startwater.app.theme.Theme;
+import startwater.cli.Notices;
 import startwater.content.Lesson;
 import startwater.content.Library;
 import startwater.drill.DrillRun;
 import startwater.drill.Scenario;
-import startwater.drill.VisitRecord;
-import startwater.score.Case;
-import startwater.score.Judge;
+import startwater.record.Attempts;
+import startwater.record.Entry;
+import startwater.record.History;
+import startwater.record.LearnerFile;
+import startwater.record.Resumed;
+import startwater.record.Steps;
 import startwater.score.Review;
-import startwater.score.StandIn;
 import startwater.score.Verdict;
 import startwater.text.DrillWords;
 import startwater.text.Language;
@@ -45,13 +48,14 @@ import startwater.text.Texts;
 public final class Shell extends BorderPane implements Navigator {
     /** The language files of the window. */
     static final String[] WORDS = {
-        Texts.DRILL, Texts.LESSON, "/startwater/app/text/window", "/startwater/app/text/shell"
+        Texts.DRILL, Texts.LESSON, Texts.RECORD, "/startwater/app/text/window", "/startwater/app/text/shell"
     };
 
     private static final double NAV_WIDTH = 208;
     private static final int ZOOM_STEP = 25;
 
-    private final AttemptFile data;
+    private final Desk desk;
+    private final Banner banner = new Banner(this::setTop);
     private final Library library;
     private Language language;
     private Look look;
@@ -64,27 +68,30 @@ public final class Shell extends BorderPane implements Navigator {
     private enum Place {
         HOME,
         LESSONS,
+        /** Who is learning. */
+        LEARNER,
         /** A drill and what follows it take the whole window. */
         DRILL
     }
 
-    public Shell(Language language, AttemptFile data) {
-        this(language, data, Library.shipped());
+    public Shell(Language language, Desk desk) {
+        this(language, desk, Library.shipped());
     }
 
-    Shell(Language asked, AttemptFile data, Library library) {
-        this.data = data;
+    Shell(Language asked, Desk desk, Library library) {
+        this.desk = desk;
         this.library = library;
-        Optional<AttemptFile.Settings> kept = data.settings();
         this.language = asked;
-        this.look = kept.map(Shell::look).orElse(new Look(Theme.LIGHT, 100));
+        this.look = desk.settings().map(Shell::look).orElse(new Look(Theme.LIGHT, 100));
         this.words = words(language);
-        this.page = this::homePage;
+        this.page = desk.chosen() ? this::homePage : this::learnerPage;
+        this.place = desk.chosen() ? Place.HOME : Place.LEARNER;
         getStyleClass().add("sw-paper");
+        found();
         refresh();
     }
 
-    private static Look look(AttemptFile.Settings kept) {
+    private static Look look(Settings kept) {
         for (Theme theme : Theme.values()) {
             if (theme.name().equals(kept.theme())) {
                 return new Look(theme, kept.textPercent());
@@ -145,10 +152,22 @@ public final class Shell extends BorderPane implements Navigator {
     }
 
     private void keepSettings() {
-        data.keep(new AttemptFile.Settings(language.code(), look.theme().name(), look.textPercent()));
+        String learner = desk.chosen()
+                ? desk.learner().key()
+                : desk.settings().map(Settings::learner).orElse(null);
+        desk.keep(new Settings(language.code(), look.theme().name(), look.textPercent(), learner));
+    }
+
+    /** Tells what was found on opening the learner's file. */
+    private void found() {
+        banner.clear();
+        if (desk.chosen()) {
+            desk.learner().notices().forEach(banner::say);
+        }
     }
 
     private void refresh() {
+        banner.show(words.texts(), desk.chosen() ? desk.learner().trouble().orElse(null) : null);
         setLeft(place == Place.DRILL ? null : places());
         setCenter(page.get());
     }
@@ -165,11 +184,13 @@ public final class Shell extends BorderPane implements Navigator {
 
     private Region places() {
         Texts texts = words.texts();
-        VBox top = new VBox(
-                4,
-                Ui.text("Startwater", "sw-sentence", "sw-strong", "sw-water"),
-                place("shell.home", Place.HOME, this::home),
-                place("shell.lessons", Place.LESSONS, this::lessons));
+        VBox top = new VBox(4, Ui.text("Startwater", "sw-sentence", "sw-strong", "sw-water"));
+        if (desk.chosen()) {
+            top.getChildren()
+                    .addAll(
+                            place("shell.home", Place.HOME, this::home),
+                            place("shell.lessons", Place.LESSONS, this::lessons));
+        }
         VBox languages = new VBox(2, Ui.text(texts.text("shell.language"), "sw-label", "sw-quiet"));
         Ui.Choice<Language> language = new Ui.Choice<>(
                 texts.text("shell.language"), List.of(Language.values()), Language::ownName, this::speak);
@@ -193,8 +214,13 @@ public final class Shell extends BorderPane implements Navigator {
                         Ui.button(texts.text("shell.smaller"), "", () -> zoom(-ZOOM_STEP)),
                         Ui.button(texts.text("shell.larger"), "", () -> zoom(ZOOM_STEP))));
         VBox all = new VBox(12, top, Ui.grow(), languages, looks, size);
-        if (data.failed()) {
-            all.getChildren().add(Ui.text(texts.text("shell.notKept", data.folder()), "sw-label", "sw-danger"));
+        if (desk.chosen()) {
+            String name = Notices.name(desk.learner().name(), texts);
+            VBox who = new VBox(
+                    2,
+                    Ui.text(texts.text("learner.current", name), "sw-label", "sw-quiet"),
+                    place("learner.manage", Place.LEARNER, this::learner));
+            all.getChildren().add(who);
         }
         all.setPadding(new Insets(28, 16, 20, 16));
         all.getStyleClass().add("sw-panel");
@@ -225,7 +251,29 @@ public final class Shell extends BorderPane implements Navigator {
     }
 
     private Region homePage() {
-        return new HomeView(HomeModel.of(library, data), words, this::start, lesson -> lesson(lesson.id()));
+        HomeModel model = HomeModel.of(library, desk.ownDrills(), desk.learner().history());
+        return new HomeView(model, words, this::start, lesson -> lesson(lesson.id()));
+    }
+
+    private Region learnerPage() {
+        return scroll(new LearnerPage(desk, words.texts(), this::enter, () -> {
+            if (desk.chosen()) {
+                refresh();
+            } else {
+                learner();
+            }
+        }));
+    }
+
+    private void learner() {
+        go(Place.LEARNER, this::learnerPage);
+    }
+
+    /** A learner is chosen: home, with what was found in the file. */
+    private void enter() {
+        keepSettings();
+        found();
+        home();
     }
 
     private void lessons() {
@@ -233,7 +281,12 @@ public final class Shell extends BorderPane implements Navigator {
     }
 
     private void lesson(String id) {
-        LessonModel model = new LessonModel(id);
+        LessonModel model = new LessonModel(id, (block, step, score, options, sureness) -> {
+            List<String> skills =
+                    library.lesson(id, language.code()).map(Lesson::skills).orElse(List.of());
+            desk.learner().answer(id, skills, block, step, score, options, sureness);
+            kept();
+        });
         go(Place.LESSONS, () -> {
             Optional<Lesson> lesson = library.lesson(id, language.code());
             return lesson.isPresent() ? new LessonView(lesson.get(), model, words, this::drill) : homePage();
@@ -247,43 +300,39 @@ public final class Shell extends BorderPane implements Navigator {
     /** Starts a drill, or takes up the open attempt of it. */
     @Override
     public void start(Scenario scenario) {
-        boolean open = data.openDrill().filter(scenario.id()::equals).isPresent();
+        LearnerFile file = desk.learner();
+        String spoken = language.code();
         go(Place.DRILL, () -> waiting("shell.opening"));
-        work = Background.run(() -> model(scenario, open), this::play);
+        work = Background.run(
+                () -> new Attempts(file).goOnOrBegin(scenario, Entry.Mode.PRACTICE, spoken),
+                at -> play(at, model(at, file.history())));
     }
 
-    private DrillModel model(Scenario scenario, boolean open) {
-        DrillRun run = (open ? data.resume(scenario) : Optional.<DrillRun>empty())
-                .orElseGet(() -> DrillRun.start(
-                        scenario, data.nextVariant(scenario.id()), DrillRun.Pace.LEARNER, StandIn.BY_THE_RULES));
+    private static DrillModel model(Resumed at, History history) {
         // Whoever has finished a drill has seen the sum worked.
-        int practised = data.results().isEmpty() && run.past().size() == 0 ? 0 : 1;
-        return new DrillModel(
-                run, judged(run), practised, data.noteOn(scenario.skills()).orElse(null));
+        int practised = history.finished() == 0 && at.run().past().size() == 0 ? 0 : 1;
+        String note = history.noteOn(at.run().scenario().skills()).orElse(null);
+        return new DrillModel(at, practised, note);
     }
 
-    /** The verdicts of a run taken up again: they follow from the log alone. */
-    private static List<Verdict> judged(DrillRun run) {
-        List<Verdict> verdicts = new ArrayList<>();
-        List<VisitRecord> past = run.past().visits();
-        for (int i = 0; i < past.size(); i++) {
-            if (past.get(i).asked() && past.get(i).decision() != null) {
-                verdicts.add(Judge.judge(new Case(run.scenario(), run.past().upTo(i))));
-            }
-        }
-        return verdicts;
-    }
-
-    private void play(DrillModel model) {
+    private void play(Resumed at, DrillModel model) {
         work = null;
         drill = model;
-        model.changesProperty().addListener((p, was, is) -> data.save(model.run()));
-        data.save(model.run());
+        model.changesProperty().addListener((p, was, is) -> kept());
+        banner.clear();
+        if (at.notice() != null) {
+            banner.say(at.notice());
+        }
         if (model.run().over()) {
             finished(model.run(), model.verdicts());
         } else {
             go(Place.DRILL, () -> new DrillScreen(model, language, this));
         }
+    }
+
+    /** Says so as soon as something is not on the disk, and no longer than that. */
+    private void kept() {
+        banner.show(words.texts(), desk.learner().trouble().orElse(null));
     }
 
     private Region waiting(String key) {
@@ -318,35 +367,35 @@ public final class Shell extends BorderPane implements Navigator {
 
     @Override
     public void home() {
-        if (drill != null && !drill.run().over()) {
-            data.save(drill.run());
-        }
         drill = null;
         go(Place.HOME, this::homePage);
     }
 
     @Override
     public void committed(DrillRun run) {
-        data.save(run);
+        kept();
     }
 
     @Override
     public void finished(DrillRun run, List<Verdict> verdicts) {
         EndModel end = new EndModel(run, verdicts);
+        Steps steps = drill == null ? Steps.NONE : drill.steps();
         go(
                 Place.DRILL,
                 () -> new EndView(
-                        end,
-                        words,
-                        resolved ->
-                                data.keep(new AttemptFile.Note(run.scenario().skills(), resolved)),
-                        this::home,
-                        () -> again(run.scenario())));
+                        end, words, resolved -> resolved(steps, resolved), this::home, () -> again(run.scenario())));
         work = Background.run(() -> Review.of(run, verdicts), summary -> {
             end.summaryProperty().set(summary);
-            data.finished(new AttemptFile.Result(run.scenario().id(), run.variant(), summary.mark(), summary.passed()));
+            steps.finished(summary);
             refresh();
         });
+    }
+
+    /** Keeps a resolution, and says whether it is on the disk. */
+    private boolean resolved(Steps steps, String text) {
+        steps.resolved(text);
+        kept();
+        return steps.kept();
     }
 
     private void again(Scenario scenario) {
@@ -356,6 +405,6 @@ public final class Shell extends BorderPane implements Navigator {
 
     /** Writes what is still to be written. */
     public void close() {
-        data.close();
+        desk.close();
     }
 }

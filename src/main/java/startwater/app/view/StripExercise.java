@@ -32,7 +32,10 @@ final class StripExercise extends VBox {
             getChildren().add(Ui.text(texts.text("lesson.diluted", strip.dilution())));
         }
         strip.water().keySet().forEach(pad -> getChildren().add(pad(pad)));
-        getChildren().add(Ui.button(texts.text("lesson.check"), "sw-second", this::mark));
+        getChildren().add(Ui.button(texts.text("lesson.check"), "sw-second", () -> {
+            keep();
+            mark();
+        }));
         getChildren().add(said);
         if (model.picked(place, "marked").get() >= 0) {
             mark();
@@ -52,6 +55,14 @@ final class StripExercise extends VBox {
         view.setId("pad-" + pad.name());
         view.stopProperty().bindBidirectional(stop(pad));
         return new VBox(4, Ui.text(words.texts().text("lesson.match", words.padAndUnit(pad))), view);
+    }
+
+    /** One answer: the share of the pads that were read right. */
+    private void keep() {
+        long right = strip.water().keySet().stream()
+                .filter(pad -> strip.accepts(pad, stop(pad).get()))
+                .count();
+        model.answer(place, 0, (double) right / strip.water().size(), 0, null);
     }
 
     /** What was read, what the pad shows, and what it means; one block off is human. */

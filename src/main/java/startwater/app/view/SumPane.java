@@ -92,6 +92,12 @@ final class SumPane extends VBox {
         Label answer = Ui.text("", "sw-label");
         answer.managedProperty().bind(answer.textProperty().isNotEmpty());
         sum.textProperty().addListener((p, was, is) -> answer.setText(checked(is, tan * share, tan)));
+        sum.setOnAction(e -> model.keepSum());
+        sum.focusedProperty().addListener((p, was, is) -> {
+            if (!is) {
+                model.keepSum();
+            }
+        });
         WorkingMark before = model.workingProperty().get();
         if (before != null) {
             sum.setText(texts.number(before.given()));

@@ -23,7 +23,7 @@ import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import startwater.app.AttemptFile;
+import startwater.app.Desks;
 import startwater.app.Fx;
 import startwater.app.view.part.ScaleView;
 import startwater.content.Library;
@@ -36,7 +36,7 @@ class DrillJourneyTest {
 
     private Shell open(Language language) {
         return Fx.call(() -> {
-            Shell shell = new Shell(language, AttemptFile.in(folder));
+            Shell shell = new Shell(language, Desks.nameless(folder));
             Scene scene = new Scene(shell, 1280, 800);
             shell.dress(scene);
             Stage stage = new Stage();

@@ -14,12 +14,16 @@ import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
+import javafx.scene.layout.BorderPane;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
-import startwater.app.AttemptFile;
+import startwater.app.Desk;
 import startwater.app.Fx;
+import startwater.app.Settings;
+import startwater.app.theme.Look;
 import startwater.app.theme.Theme;
 import startwater.content.Library;
+import startwater.course.Past;
 import startwater.text.Language;
 
 /**
@@ -43,22 +47,28 @@ public final class ScreenGallery {
     public static void main(String[] args) throws IOException, InterruptedException {
         Files.createDirectories(FOLDER);
         try {
-            paintAll(args.length == 0 ? "" : args[0]);
+            paintAll(args.length == 0 ? "" : args[0], args.length > 1);
         } finally {
             // The toolkit's own threads would keep a failed run open.
             Platform.exit();
         }
     }
 
-    /** @param only begins the names of those to paint, for example en-light-100 */
-    private static void paintAll(String only) throws IOException, InterruptedException {
+    /**
+     * @param only begins the names of those to paint, for example en-light-100
+     * @param progressOnly whether to paint the progress page alone
+     */
+    private static void paintAll(String only, boolean progressOnly) throws IOException, InterruptedException {
         for (Language language : Language.values()) {
             for (Theme theme : List.of(Theme.LIGHT, Theme.DARK)) {
                 for (int percent : new int[] {100, 200}) {
                     String name =
                             language.code() + "-" + theme.name().toLowerCase(java.util.Locale.ROOT) + "-" + percent;
                     if (name.startsWith(only)) {
-                        paint(language, theme, percent, name);
+                        if (!progressOnly) {
+                            paint(language, theme, percent, name);
+                        }
+                        progress(language, theme, percent, name);
                     }
                 }
             }
@@ -68,11 +78,10 @@ public final class ScreenGallery {
     private static void paint(Language language, Theme theme, int percent, String name)
             throws IOException, InterruptedException {
         Path folder = Files.createTempDirectory("gallery");
-        AttemptFile settings = AttemptFile.in(folder);
-        settings.keep(new AttemptFile.Settings(language.code(), theme.name(), percent));
-        settings.close();
+        Desk settings = Desk.in(folder);
+        settings.keep(new Settings(language.code(), theme.name(), percent, null));
         Shell shell = Fx.call(() -> {
-            Shell made = new Shell(language, AttemptFile.in(folder));
+            Shell made = new Shell(language, Desk.in(folder));
             Scene scene = new Scene(made, 1280, 800);
             made.dress(scene);
             Stage stage = new Stage();
@@ -83,7 +92,37 @@ public final class ScreenGallery {
         new ScreenGallery(shell, name).walk();
     }
 
+    /** The progress page of one who is on the way, its lower half, and of one who has done nothing. */
+    private static void progress(Language language, Theme theme, int percent, String name) {
+        Look look = new Look(theme, percent);
+        for (Past past : List.of(ProgressExamples.someWay(), Past.NOTHING)) {
+            String screen = past.empty() ? "progress-empty" : "progress";
+            Scene scene = Fx.call(() -> {
+                BorderPane root = new BorderPane(new ProgressView(
+                        ProgressExamples.model(past), ProgressExamples.words(language), id -> {}, id -> {}));
+                root.getStyleClass().add("sw-paper");
+                Scene made = new Scene(root, 1280 - 208 * look.scale(), 800);
+                look.dress(made);
+                return made;
+            });
+            write(scene, screen, name);
+            if (!past.empty()) {
+                for (double at : new double[] {0.5, 1}) {
+                    Fx.run(() ->
+                            scene.getRoot().lookupAll(".scroll-pane").forEach(n -> ((ScrollPane) n).setVvalue(at)));
+                    write(scene, screen + (at < 1 ? "-middle" : "-bottom"), name);
+                }
+            }
+        }
+    }
+
     private void walk() throws InterruptedException {
+        keep("learner-first");
+        press(id("learner-without"::equals));
+        press(id("learner"::equals));
+        press(id("learner-delete"::equals));
+        keep("learner");
+        press(id("home"::equals));
         keep("home");
         press(id("lessons"::equals));
         press(id(i -> i.startsWith("lesson-")));
@@ -185,11 +224,15 @@ public final class ScreenGallery {
     }
 
     private void keep(String screen) {
+        write(shell.getScene(), screen, name);
+    }
+
+    private static void write(Scene scene, String screen, String name) {
         Path file = FOLDER.resolve("screen-" + screen + "-" + name + ".png");
         Fx.run(() -> {
-            shell.applyCss();
-            shell.layout();
-            WritableImage shot = shell.getScene().snapshot(null);
+            scene.getRoot().applyCss();
+            scene.getRoot().layout();
+            WritableImage shot = scene.snapshot(null);
             int width = (int) shot.getWidth();
             int height = (int) shot.getHeight();
             int[] pixels = new int[width * height];

@@ -22,9 +22,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
-import startwater.app.AttemptFile;
+import startwater.app.Desk;
+import startwater.app.Desks;
 import startwater.app.Fx;
 import startwater.content.Library;
+import startwater.record.Attempts;
+import startwater.record.Entry;
+import startwater.record.Resumed;
 import startwater.text.Language;
 
 /** Journeys through the window with the keys and the mouse that a person has. */
@@ -43,8 +47,12 @@ class WindowRobotTest {
     private Shell shell;
 
     private void open(Language language) {
+        open(language, Desks.nameless(folder));
+    }
+
+    private void open(Language language, Desk desk) {
         Fx.run(() -> {
-            shell = new Shell(language, AttemptFile.in(folder));
+            shell = new Shell(language, desk);
             Scene scene = new Scene(shell, 1280, 800);
             shell.dress(scene);
             stage = new Stage();
@@ -92,8 +100,9 @@ class WindowRobotTest {
         waitFor(() -> text("What to take away"));
         press(button("Back to the shelf"));
         waitFor(() -> shows("Start this drill") || shows("Play it again"));
-        waitFor(() -> !AttemptFile.in(folder).results().isEmpty());
-        assertThat(AttemptFile.in(folder).openDrill()).isEmpty();
+        waitFor(() -> Desks.look(folder).history().finished() == 1);
+        assertThat(Desks.look(folder).history().open()).isEmpty();
+        assertThat(Desks.look(folder).history().observed()).hasSize(decisions);
     }
 
     @Test
@@ -170,11 +179,11 @@ class WindowRobotTest {
         waitFor(() -> shows("Dip a strip"));
         click(node -> node instanceof Labeled l && "leave".equals(l.getText()));
         waitFor(() -> text("You left this drill half way. It goes on where you were."));
-        assertThat(AttemptFile.in(folder)
-                        .resume(Library.shipped().scenario("first-strips").get())
-                        .orElseThrow()
-                        .asked())
-                .isEqualTo(2);
+        Fx.run(shell::close);
+        Resumed taken = new Attempts(Desks.nameless(folder).learner())
+                .goOnOrBegin(Library.shipped().scenario("first-strips").get(), Entry.Mode.PRACTICE, "en");
+        assertThat(taken.run().asked()).isEqualTo(2);
+        assertThat(taken.verdicts()).hasSize(1);
     }
 
     @Test
@@ -200,7 +209,7 @@ class WindowRobotTest {
         robot.type(KeyCode.RIGHT);
         waitFor(() -> text("Lo que sigue"));
         assertThat(text("What comes next")).isFalse();
-        waitFor(() -> AttemptFile.in(folder)
+        waitFor(() -> Desk.in(folder)
                 .settings()
                 .filter(s -> s.language().equals("es"))
                 .isPresent());
