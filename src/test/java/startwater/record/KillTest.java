@@ -24,7 +24,7 @@ class KillTest {
     private static final int DECISIONS = 3;
     private static final int QUICK = 10;
     private static final int FULL = 200;
-    private static final int JUDGED_OF_FULL = 20;
+    private static final int JUDGED_OF_FULL = 10;
 
     @TempDir
     private static Path folder;

@@ -121,9 +121,8 @@ class ReplayTest {
         UnaryOperator<String> other = mark -> edited("(\"kind\":\"marked\".*?\"decision\":)[0-9.]+", "$1" + mark);
         assertThat(one(other.apply("12.25"), true).outcome()).isEqualTo(Outcome.SAME);
         assertThat(one(other.apply("12.25"), false).difference())
-                .matches(d -> d != null
-                        && d.what() == What.DECISION_MARK
-                        && d.kept().equals(12.25));
+                .matches(d ->
+                        d != null && d.what() == What.DECISION_MARK && d.kept().equals(12.25));
     }
 
     @Test

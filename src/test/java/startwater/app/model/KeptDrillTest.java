@@ -64,8 +64,7 @@ class KeptDrillTest {
             Observed.Visit visit =
                     (Observed.Visit) desk.learner().history().observed().get(0);
             assertThat(visit.marks().working()).isEqualTo(new Entry.Working("toxic-ammonia", 100, false));
-            assertThat(visit.marks().foresight())
-                    .matches(f -> f != null && f.sureness() == Sureness.FAIRLY_SURE);
+            assertThat(visit.marks().foresight()).matches(f -> f != null && f.sureness() == Sureness.FAIRLY_SURE);
         }
     }
 
