@@ -7,11 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import org.jspecify.annotations.Nullable;
 import startwater.course.Graded;
 import startwater.course.Grading;
 import startwater.course.Learner;
-import startwater.course.Lever;
 import startwater.course.MarkedVisit;
 import startwater.drill.Skill;
 import startwater.record.Entry;
@@ -66,7 +64,7 @@ public record ClassTable(List<Skill> skills, List<Row> rows) {
     }
 
     private static Row row(String learner, List<Attempt> own, List<Graded> graded, List<Skill> skills, ZoneId zone) {
-        Learner traced = new Learner(graded, zone);
+        Learner traced = Learner.of(graded, zone);
         List<Cell> cells = skills.stream()
                 .map(skill -> {
                     int seen = (int)
@@ -98,28 +96,24 @@ public record ClassTable(List<Skill> skills, List<Row> rows) {
     }
 
     private static MarkedVisit marked(Entry.Marks m) {
-        Entry.Working working = m.working();
-        Entry.Foresight foresight = m.foresight();
-        @Nullable
-        Skill worked = working == null ? null : Skill.find(working.skill()).orElse(null);
+        Entry.Working sum = m.working();
+        Entry.Foresight f = m.foresight();
+        MarkedVisit.Worked worked = sum == null
+                ? null
+                : Skill.find(sum.skill())
+                        .map(skill -> new MarkedVisit.Worked(skill, sum.mark(), sum.slip()))
+                        .orElse(null);
         return new MarkedVisit(
                 m.scored(),
                 m.credited(),
                 m.decision(),
-                Lever.of(m.own()),
-                Lever.of(m.best()),
-                Lever.main(m.best()),
+                m.word(),
                 m.decisive(),
+                m.own(),
+                m.best(),
                 m.read(),
                 m.readRight(),
                 worked,
-                working == null ? 0 : working.mark(),
-                working != null && working.slip(),
-                foresight == null ? null : foresight.pad(),
-                foresight == null ? null : foresight.sureness(),
-                foresight == null ? 0 : foresight.mark(),
-                foresight == null ? 0 : foresight.chance(),
-                m.came(),
-                Set.of());
+                f == null ? null : new MarkedVisit.Foreseen(f.pad(), f.sureness(), f.mark(), f.chance(), m.came()));
     }
 }

@@ -42,7 +42,7 @@ public final class ClassStatements {
             Statements maker, String classroom, String learner, List<Graded> graded, List<ObjectNode> all) {
         Texts english = Texts.of(Language.EN, Texts.LESSON);
         Texts spanish = Texts.of(Language.ES, Texts.LESSON);
-        for (SkillState state : new Learner(graded, ZoneOffset.UTC).states()) {
+        for (SkillState state : Learner.of(graded, ZoneOffset.UTC).states()) {
             if (!state.mastered()) {
                 continue;
             }
