@@ -141,8 +141,13 @@ class ClassDayTest {
 
     @Test
     void marksOfARealJudgeComeOutAgain() throws IOException {
-        // Two decisions at first: the rest of the drill is the same, only longer.
-        Path in = handedIn(1, "moving-day", Judge::judge, "--exam");
+        // A drill of one's own with two decisions: it travels in the hand-out, and two judgements are quick.
+        String yaml = Files.readString(Path.of("scenarios", "hungry-second-week.yaml"))
+                .replace("id: hungry-second-week", "id: short-week")
+                .replace("decisions: 8", "decisions: 2")
+                .replace("[0, 2, 4, 8, 14, 20]", "[0, 2]");
+        Path drill = Files.writeString(folder.resolve("short-week.yaml"), yaml);
+        Path in = handedIn(1, drill.toString(), Judge::judge, "--exam");
         Said graded = run("grade", in.toString(), "--handout", handout().toString(), "--second-pass", "0", "--json");
         JsonNode attempt = JSON.readTree(graded.out()).path("attempts").get(0);
         assertThat(attempt.path("checked").asBoolean()).isTrue();

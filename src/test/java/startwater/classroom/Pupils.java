@@ -49,8 +49,8 @@ public final class Pupils {
                         marks(number, variant, visit.decision())));
             }
         }
-        UUID id =
-                new UUID(0x1234_5678_9abc_4de0L | variant, 0x8000_0000_0000_0000L | (learner.hashCode() & 0xffff_ffffL));
+        UUID id = new UUID(
+                0x1234_5678_9abc_4de0L | variant, 0x8000_0000_0000_0000L | (learner.hashCode() & 0xffff_ffffL));
         return new Attempt(
                 id,
                 learner,

@@ -15,6 +15,7 @@ import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -51,7 +52,7 @@ class TamperTest {
     }
 
     /** What is done to the file, and what must be found; null for nothing at all. */
-    private record Way(Spoil spoil, Finding.Kind found) {}
+    private record Way(Spoil spoil, Finding.@Nullable Kind found) {}
 
     @FunctionalInterface
     private interface Spoil {

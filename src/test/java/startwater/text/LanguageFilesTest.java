@@ -29,7 +29,17 @@ class LanguageFilesTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, PROGRESS, CLI, CLASS, "/startwater/cli/help"})
+            strings = {
+                Texts.DRILL,
+                Texts.LESSON,
+                Texts.RECORD,
+                WINDOW,
+                SHELL,
+                PROGRESS,
+                CLI,
+                CLASS,
+                "/startwater/cli/help"
+            })
     void bothLanguagesHaveTheSameKeys(String file) {
         assertThat(Texts.of(Language.ES, file).keys())
                 .isNotEmpty()
