@@ -47,8 +47,11 @@ class ArchitectureTest {
         ROOMS.put("text", List.of("score", "bench"));
         ROOMS.put("page", List.of());
         ROOMS.put("rehearse", List.of("score", "content", "text", "page"));
-        ROOMS.put("cli", List.of("rehearse", "page", "text", "content", "record", "course", "score", "bench"));
-        ROOMS.put("app", List.of("cli", "rehearse", "page", "text", "content", "record", "course", "score", "bench"));
+        ROOMS.put("classroom", List.of("record", "course", "score", "content", "text", "page"));
+        ROOMS.put("cli", List.of("rehearse", "classroom", "page", "text", "content", "record", "course", "score", "bench"));
+        ROOMS.put(
+                "app",
+                List.of("cli", "rehearse", "classroom", "page", "text", "content", "record", "course", "score", "bench"));
     }
 
     private static final String[] ENGINE = {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -14,9 +15,15 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import startwater.classroom.ClassWords;
+import startwater.classroom.sheet.AnswerKey;
+import startwater.classroom.sheet.Paper;
+import startwater.classroom.sheet.Worksheet;
 import startwater.content.DesignNote;
 import startwater.content.Lesson;
 import startwater.content.Library;
+import startwater.drill.Scenario;
+import startwater.score.Judge;
 import startwater.text.Language;
 import startwater.text.Texts;
 
@@ -31,6 +38,18 @@ public final class PrintCommand implements Callable<Integer> {
 
     @Option(names = "--out", paramLabel = "FILE", descriptionKey = "print.out")
     private @Nullable Path out;
+
+    @Option(names = "--worksheet", descriptionKey = "print.worksheet")
+    private boolean worksheet;
+
+    @Option(names = "--key", descriptionKey = "print.key")
+    private boolean key;
+
+    @Option(names = "--seed", paramLabel = "N", descriptionKey = "print.seed")
+    private long seed = 1;
+
+    @Option(names = "--paper", paramLabel = "a4|letter", descriptionKey = "print.paper")
+    private Paper paper = Paper.A4;
 
     @Option(names = "--list", descriptionKey = "print.list")
     private boolean list;
@@ -52,7 +71,15 @@ public final class PrintCommand implements Callable<Integer> {
                     .println(drill.id() + "  " + drill.words(language.code()).title()));
             return 0;
         }
-        String page = page(what, Texts.of(language, Texts.DRILL, Texts.LESSON), commands);
+        Texts texts = ClassWords.texts(language);
+        String page = worksheet
+                ? Worksheet.of(DrillShelf.find(what, commands), texts, paper)
+                : page(
+                        what,
+                        texts,
+                        commands,
+                        paper,
+                        key ? drill -> AnswerKey.of(drill, seed, Judge::judge) : d -> null);
         if (out == null) {
             own.commandLine().getOut().print(page);
         } else {
@@ -63,13 +90,20 @@ public final class PrintCommand implements Callable<Integer> {
 
     /** The page of a lesson or of a drill, in the language of the words. */
     static String page(String what, Texts texts, Texts commands) {
+        return page(what, texts, commands, Paper.A4, drill -> null);
+    }
+
+    /** The same for a paper. @param key works out what options are worth, or gives null to leave it out */
+    static String page(
+            String what, Texts texts, Texts commands, Paper paper, Function<Scenario, @Nullable AnswerKey> key) {
         Library library = Library.shipped();
         String language = texts.language().code();
         Optional<Lesson> lesson = library.lesson(what, language);
-        return lesson.isPresent()
-                ? LessonPage.of(lesson.get(), texts)
-                : TeacherSheet.of(
-                        DrillShelf.find(what, commands), DesignNote.of(what), library.lessons(language), texts);
+        if (lesson.isPresent()) {
+            return LessonPage.of(lesson.get(), texts);
+        }
+        Scenario drill = DrillShelf.find(what, commands);
+        return TeacherSheet.of(drill, DesignNote.of(what), library.lessons(language), texts, paper, key.apply(drill));
     }
 
     private static void write(Path file, String page, Texts texts) {

@@ -38,6 +38,9 @@ import startwater.text.Texts;
             CheckCommand.class,
             PrintCommand.class,
             RehearseCommand.class,
+            HandoutCommand.class,
+            GradeCommand.class,
+            ExportCommand.class,
             BenchCommand.class,
             ReplayCommand.class,
             LearnersCommand.class
@@ -76,6 +79,7 @@ public final class Startwater implements Callable<Integer> {
         CommandLine line = new CommandLine(new Startwater(window));
         line.setOut(out);
         line.setErr(err);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setResourceBundle(help(texts.language()));
         line.setParameterExceptionHandler((refused, a) -> {
             err.println(sentence(refused, texts, line));

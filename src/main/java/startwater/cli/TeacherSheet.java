@@ -2,6 +2,9 @@ package startwater.cli;
 
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import startwater.classroom.sheet.AnswerKey;
+import startwater.classroom.sheet.Paper;
 import startwater.content.Lesson;
 import startwater.content.SkillMap;
 import startwater.drill.Scenario;
@@ -11,6 +14,10 @@ import startwater.text.Texts;
 
 /** What a teacher wants of a drill on paper: the setting, the rules, the skills with their published units, the author's note. */
 final class TeacherSheet {
+    private static final List<String> QUESTIONS = List.of("sheet.q1", "sheet.q2", "sheet.q3");
+    /** Common practice, no source: a pair takes a minute and a half over a decision. */
+    private static final double MINUTES_A_DECISION = 1.5;
+
     private TeacherSheet() {}
 
     /**
@@ -18,12 +25,19 @@ final class TeacherSheet {
      *
      * @param note the author's note by part, as it stands in the file
      * @param lessons those there are in the language
-     * @param texts with the words of drills and lessons
+     * @param texts of the class
+     * @param key what each option is worth, or null to leave it out
      */
-    static String of(Scenario drill, Map<String, String> note, List<Lesson> lessons, Texts texts) {
+    static String of(
+            Scenario drill,
+            Map<String, String> note,
+            List<Lesson> lessons,
+            Texts texts,
+            Paper paper,
+            @Nullable AnswerKey key) {
         String language = texts.language().code();
         Scenario.Words words = drill.words(language);
-        Html html = new Html(language, texts.text("sheet.title", drill.number() + "  " + words.title()));
+        Html html = paper.page(language, texts.text("sheet.title", drill.number() + "  " + words.title()));
         html.tag("h2", texts.text("sheet.setting")).raw("<table>");
         html.row("td", texts.text("sheet.place"), words.place());
         html.row("td", texts.text("sheet.water"), words.water());
@@ -32,12 +46,23 @@ final class TeacherSheet {
         html.tag(
                 "p",
                 texts.text("sheet.length", drill.keeper().days(), drill.keeper().decisions()));
+        html.tag(
+                "p",
+                texts.text("sheet.time", MINUTES_A_DECISION * drill.keeper().decisions()));
+        html.tag("p", texts.text("sheet.setUp", drill.id()));
         html.tag("p", texts.text("sheet.replay"));
         html.tag("h2", texts.text("sheet.story")).tag("p", words.story()).tag("p", words.goal());
         html.tag("h2", texts.text("sheet.rules")).raw("<ul>");
         DrillWords said = new DrillWords(texts);
         drill.rules().forEach(rule -> html.tag("li", said.why().rule(rule)));
         html.raw("</ul>").tag("p", words.debrief());
+        html.tag("h2", texts.text("sheet.questions")).raw("<ol>");
+        QUESTIONS.forEach(question -> html.tag("li", texts.text(question)));
+        html.raw("</ol>").tag("h2", texts.text("sheet.wrongIdeas")).raw("<ul>");
+        drill.exposes().stream()
+                .filter(habit -> texts.keys().contains("wrong." + habit))
+                .forEach(habit -> html.tag("li", texts.text("wrong." + habit)));
+        html.raw("</ul>");
         skills(drill, html, texts);
         html.tag("h2", texts.text("sheet.lessons")).raw("<ul>");
         lessons.stream()
@@ -46,7 +71,11 @@ final class TeacherSheet {
         html.raw("</ul>").tag("h2", texts.text("sheet.note")).raw("<table>");
         note.forEach((part, what) -> html.row("td", part, what));
         html.row("td", texts.text("sheet.exposes"), String.join(", ", drill.exposes()));
-        return html.raw("</table>").tag("p", "quiet", texts.text("caution")).page();
+        html.raw("</table>");
+        if (key != null) {
+            key.write(html, texts);
+        }
+        return html.tag("p", "quiet", texts.text("caution")).page();
     }
 
     private static void skills(Scenario drill, Html html, Texts texts) {

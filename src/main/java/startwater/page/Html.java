@@ -18,12 +18,18 @@ public final class Html {
 
     /** A page. @param language code of its language, @param title its title */
     public Html(String language, String title) {
+        this(language, title, "");
+    }
+
+    /** A page with rules of style of its own. @param moreStyle CSS, put behind the usual */
+    public Html(String language, String title, String moreStyle) {
         out.append("<!DOCTYPE html>\n<html lang=\"")
                 .append(text(language))
                 .append("\">\n<head>\n<meta charset=\"utf-8\">\n<title>")
                 .append(text(title))
                 .append("</title>\n<style>\n")
                 .append(STYLE)
+                .append(moreStyle)
                 .append("</style>\n</head>\n<body>\n");
         tag("h1", title);
     }

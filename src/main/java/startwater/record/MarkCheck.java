@@ -55,7 +55,7 @@ final class MarkCheck {
         }
     }
 
-    private static void same(int at, Entry.Marks kept, Entry.Marks now) {
+    static void same(int at, Entry.Marks kept, Entry.Marks now) {
         Difference.check(
                 What.READING_MARK, at, kept.readRight() + "/" + kept.read(), now.readRight() + "/" + now.read());
         Difference.check(What.SUM, at, Difference.there(kept.working()), Difference.there(now.working()));

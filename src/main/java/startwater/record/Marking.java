@@ -43,7 +43,7 @@ final class Marking {
     }
 
     /** Whether what was written shows the block foretold at the learner's visit before; between two blocks counts for both. */
-    private static @Nullable Boolean came(DrillRun run, VisitRecord visit) {
+    static @Nullable Boolean came(DrillRun run, VisitRecord visit) {
         List<VisitRecord> asked = decided(run);
         int at = asked.indexOf(visit);
         Prediction said = at <= 0 ? null : asked.get(at - 1).prediction();

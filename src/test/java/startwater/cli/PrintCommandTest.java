@@ -14,13 +14,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import startwater.classroom.ClassWords;
 import startwater.content.Lesson;
 import startwater.content.Library;
 import startwater.content.SkillMap;
 import startwater.drill.Scenario;
 import startwater.page.Html;
 import startwater.text.Language;
-import startwater.text.Texts;
 
 class PrintCommandTest {
     private static final Pattern TAG = Pattern.compile("<(/?)([a-z0-9]+)[^>]*?(/?)>");
@@ -30,7 +30,7 @@ class PrintCommandTest {
     Path folder;
 
     private static String page(String what, Language language) {
-        return PrintCommand.page(what, Texts.of(language, Texts.DRILL, Texts.LESSON), CliTexts.of(language));
+        return PrintCommand.page(what, ClassWords.texts(language), CliTexts.of(language));
     }
 
     /** Every element is closed in its order, and nothing is fetched from anywhere. */

@@ -16,7 +16,7 @@ import startwater.text.Texts;
 final class Fold extends VBox {
     private final Texts texts;
     private final String title;
-    private final String gist;
+    private final Label said;
     private final Supplier<Region> content;
     private final Button head = new Button();
     private final Region sign = new Region();
@@ -26,14 +26,15 @@ final class Fold extends VBox {
     Fold(Texts texts, String id, String title, String gist, Supplier<Region> content) {
         this.texts = texts;
         this.title = title;
-        this.gist = gist;
         this.content = content;
         setId("fold-" + id);
         sign.getStyleClass().add("sw-fold-sign");
         Label name = Ui.text(title, "sw-strong");
         name.setWrapText(false);
         name.setMinWidth(Region.USE_PREF_SIZE);
-        Label said = Ui.text(gist, "sw-label", "sw-quiet");
+        said = Ui.text(gist, "sw-label", "sw-quiet");
+        // A button does not grow with the lines of what is in it: a gist is one line, and a test sees to it.
+        said.setWrapText(false);
         said.setMinWidth(0);
         HBox.setHgrow(said, Priority.ALWAYS);
         head.setGraphic(Ui.row(8, sign, name, said));
@@ -44,6 +45,12 @@ final class Fold extends VBox {
         getChildren().add(head);
         getStyleClass().add("sw-hairline-top");
         open.addListener((p, was, is) -> show());
+        show();
+    }
+
+    /** Says another gist. */
+    void say(String gist) {
+        said.setText(gist);
         show();
     }
 
@@ -64,6 +71,6 @@ final class Fold extends VBox {
             getChildren().get(1).setManaged(now);
         }
         sign.setRotate(now ? 90 : 0);
-        head.setAccessibleText(texts.text(now ? "fold.isOpen" : "fold.isFolded", title, gist));
+        head.setAccessibleText(texts.text(now ? "fold.isOpen" : "fold.isFolded", title, said.getText()));
     }
 }

@@ -113,7 +113,7 @@ final class OutlookPane extends VBox {
         ColumnConstraints what = new ColumnConstraints();
         what.setPercentWidth(34);
         ColumnConstraints much = new ColumnConstraints();
-        much.setHgrow(Priority.ALWAYS);
+        much.setPercentWidth(66);
         much.setFillWidth(true);
         grid.getColumnConstraints().addAll(what, much);
         List<OutlookText.Row> rows = said.rows();

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -51,11 +50,12 @@ final class RehearsalForm extends VBox {
         this.texts = texts;
         this.focused = focused;
         for (Entry.Section section : Entry.Section.values()) {
-            String gist = Entry.in(section).stream()
-                    .map(e -> texts.text("reh.label." + e.key()))
-                    .collect(Collectors.joining(", "));
             Fold fold = new Fold(
-                    texts, "section-" + section, texts.text("reh.section." + section), gist, () -> section(section));
+                    texts,
+                    "section-" + section,
+                    texts.text("reh.section." + section),
+                    filled(section),
+                    () -> section(section));
             folds.put(section, fold);
             getChildren().add(fold);
         }
@@ -201,7 +201,20 @@ final class RehearsalForm extends VBox {
         return box;
     }
 
+    private String filled(Entry.Section section) {
+        List<Entry> all = Entry.in(section);
+        long known = all.stream()
+                .filter(entry -> !model.form().answer(entry).isEmpty())
+                .count();
+        return texts.text("rehwin.filled", known, all.size());
+    }
+
     private void say(Entry entry) {
+        // While a section is being made its fold is not there yet, and says what is filled by itself.
+        Fold fold = folds.get(entry.section());
+        if (fold != null) {
+            fold.say(filled(entry.section()));
+        }
         Refusal refusal = model.refusal(entry);
         Objects.requireNonNull(reasons.get(entry)).setText(refusal == null ? "" : refusal.say(texts));
     }

@@ -150,6 +150,10 @@ public final class ScreenGallery {
         press(id("lessons"::equals));
         press(id(i -> i.startsWith("lesson-")));
         keep("lesson");
+        press(id("progress"::equals));
+        keep("progress-new");
+        press(id("rehearsal"::equals));
+        keep("rehearsal-new");
         press(id("home"::equals));
         Fx.run(() ->
                 shell.start(Library.shipped().scenario("hungry-second-week").get()));

@@ -1,0 +1,238 @@
+package startwater.classroom;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import startwater.content.ContentHash;
+import startwater.content.Fault;
+import startwater.content.Library;
+import startwater.content.Parsed;
+import startwater.content.ScenarioReader;
+import startwater.drill.Scenario;
+import startwater.record.Entry;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.StreamReadConstraints;
+import tools.jackson.core.json.JsonFactory;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * A hand-out as a small JSON file. What it holds is only ever read as words, numbers and one of our own drill files: nothing
+ * in it is run, and no path in it is followed.
+ */
+public final class HandoutFile {
+    public static final String ENDING = ".startwater-class.json";
+
+    /** Largest file that is read, bytes. */
+    public static final int MOST_BYTES = 200_000;
+
+    private static final int FORMAT = 1;
+    private static final int MOST_DEPTH = 8;
+    private static final int MOST_DRILLS = 12;
+    private static final int LONGEST_WORDS = 200;
+    private static final JsonMapper JSON = JsonMapper.builder(JsonFactory.builder()
+                    .streamReadConstraints(StreamReadConstraints.builder()
+                            .maxNestingDepth(MOST_DEPTH)
+                            .maxDocumentLength(MOST_BYTES)
+                            .maxStringLength(MOST_BYTES)
+                            .build())
+                    .build())
+            .build();
+
+    private HandoutFile() {}
+
+    /** Why a file is no hand-out. */
+    public enum Trouble {
+        TOO_BIG,
+        NOT_JSON,
+        /** A field is missing or not what it must be; the detail names it. */
+        BAD_FIELD,
+        /** Made by a newer program. */
+        NEWER,
+        /** A drill is named that neither ships nor travels along; the detail names it. */
+        NO_DRILL,
+        /** A drill that ships has changed since; the detail names it. */
+        OTHER_DRILL,
+        /** A drill that travels along has faults; the detail has them. */
+        BAD_DRILL
+    }
+
+    /** A hand-out, or why it is none. @param detail a field, a drill or its faults; may be empty */
+    public record Read(@Nullable Handout handout, @Nullable Trouble trouble, String detail) {
+        static Read of(Handout handout) {
+            return new Read(handout, null, "");
+        }
+
+        static Read no(Trouble trouble, String detail) {
+            return new Read(null, trouble, detail);
+        }
+
+        public Optional<Handout> found() {
+            return Optional.ofNullable(handout);
+        }
+    }
+
+    /** Something in the file is not what it must be. */
+    private static final class Bad extends Exception {
+        private static final long serialVersionUID = 1;
+        private final transient Read read;
+
+        Bad(Trouble trouble, String detail) {
+            super(detail);
+            this.read = Read.no(trouble, detail);
+        }
+    }
+
+    /** The text of the file. */
+    public static String text(Handout h) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.put("format", FORMAT);
+        node.put("id", h.id());
+        node.put("title", h.title());
+        node.put("mode", h.mode().name().toLowerCase(Locale.ROOT));
+        node.put("deadline", h.deadline());
+        node.put("tanks", h.sameTank() ? "same" : "each");
+        node.put("seed", h.seed());
+        var drills = node.putArray("drills");
+        for (Handout.Drill drill : h.drills()) {
+            ObjectNode one = drills.addObject().put("id", drill.scenario().id()).put("content", drill.content());
+            if (drill.source() != null) {
+                one.put("file", drill.source());
+            }
+        }
+        var lessons = node.putArray("lessons");
+        h.lessons().forEach(lessons::add);
+        return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(node) + "\n";
+    }
+
+    /** The drill file as it travels: without the author's note at its head, which is for teachers. */
+    public static String travelling(String yaml) {
+        return yaml.lines()
+                .dropWhile(line -> line.startsWith("#") || line.isBlank())
+                .collect(Collectors.joining("\n", "", "\n"));
+    }
+
+    /** Reads a file; never throws for what stands in it. @param language of the faults of a drill, {@code en} or {@code es} */
+    public static Read read(byte[] bytes, String language) {
+        if (bytes.length > MOST_BYTES) {
+            return Read.no(Trouble.TOO_BIG, "");
+        }
+        try {
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .onMalformedInput(CodingErrorAction.REPORT)
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+            JsonNode node = JSON.readTree(text);
+            return node != null && node.isObject() ? Read.of(handout(node, language)) : Read.no(Trouble.NOT_JSON, "");
+        } catch (CharacterCodingException | JacksonException e) {
+            return Read.no(Trouble.NOT_JSON, "");
+        } catch (Bad bad) {
+            return bad.read;
+        }
+    }
+
+    private static Handout handout(JsonNode node, String language) throws Bad {
+        if (number(node, "format") > FORMAT) {
+            throw new Bad(Trouble.NEWER, "");
+        }
+        String id = words(node, "id");
+        if (!id.matches("[A-Za-z0-9-]{1,64}")) {
+            throw new Bad(Trouble.BAD_FIELD, "id");
+        }
+        List<Handout.Drill> drills = new ArrayList<>();
+        JsonNode listed = node.path("drills");
+        if (!listed.isArray() || listed.size() > MOST_DRILLS) {
+            throw new Bad(Trouble.BAD_FIELD, "drills");
+        }
+        for (JsonNode one : listed) {
+            drills.add(drill(one, language));
+        }
+        List<String> lessons = new ArrayList<>();
+        for (JsonNode one : node.path("lessons")) {
+            if (!one.isString() || !one.asString().matches("[a-z0-9-]{1,80}")) {
+                throw new Bad(Trouble.BAD_FIELD, "lessons");
+            }
+            lessons.add(one.asString());
+        }
+        return new Handout(
+                id,
+                words(node, "title"),
+                choice(node, "mode", "practice", "exam") ? Entry.Mode.PRACTICE : Entry.Mode.EXAM,
+                words(node, "deadline"),
+                choice(node, "tanks", "same", "each"),
+                number(node, "seed"),
+                drills,
+                lessons);
+    }
+
+    private static Handout.Drill drill(JsonNode node, String language) throws Bad {
+        String id = words(node, "id");
+        if (!id.matches("[a-z0-9-]{1,60}")) {
+            throw new Bad(Trouble.BAD_FIELD, "drills.id");
+        }
+        String content = words(node, "content");
+        String file = node.path("file").isString() ? node.path("file").asString() : null;
+        Scenario scenario = file == null ? shipped(id) : travelled(id, file, language);
+        if (!ContentHash.ofPlay(scenario).equals(content)) {
+            throw new Bad(Trouble.OTHER_DRILL, id);
+        }
+        return new Handout.Drill(scenario, file);
+    }
+
+    private static Scenario shipped(String id) throws Bad {
+        return Library.shipped().scenarios().stream()
+                .filter(s -> s.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new Bad(Trouble.NO_DRILL, id));
+    }
+
+    private static Scenario travelled(String id, String file, String language) throws Bad {
+        Parsed<Scenario> parsed =
+                ScenarioReader.read(id + ScenarioReader.ENDING, file.getBytes(StandardCharsets.UTF_8));
+        if (!parsed.ok()) {
+            throw new Bad(
+                    Trouble.BAD_DRILL,
+                    parsed.faults().stream()
+                            .limit(5)
+                            .map((Fault f) -> f.line(language))
+                            .collect(Collectors.joining("\n")));
+        }
+        return Objects.requireNonNull(parsed.value());
+    }
+
+    private static String words(JsonNode node, String field) throws Bad {
+        JsonNode value = node.path(field);
+        if (!value.isString() || value.asString().length() > LONGEST_WORDS) {
+            throw new Bad(Trouble.BAD_FIELD, field);
+        }
+        return PlainName.of(value.asString());
+    }
+
+    private static long number(JsonNode node, String field) throws Bad {
+        JsonNode value = node.path(field);
+        if (!value.isIntegralNumber() || !value.canConvertToLong() || value.asLong() < 0) {
+            throw new Bad(Trouble.BAD_FIELD, field);
+        }
+        return value.asLong();
+    }
+
+    /** Whether the field says the first of two words. */
+    private static boolean choice(JsonNode node, String field, String first, String second) throws Bad {
+        String word = words(node, field);
+        if (!word.equals(first) && !word.equals(second)) {
+            throw new Bad(Trouble.BAD_FIELD, field);
+        }
+        return word.equals(first);
+    }
+}

@@ -1,0 +1,133 @@
+package startwater.classroom;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.BooleanSupplier;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import startwater.drill.VisitRecord;
+import startwater.quantity.Stream;
+import startwater.record.AttemptCheck;
+import startwater.record.Difference;
+import startwater.record.Entry;
+import startwater.score.Case;
+import startwater.score.Judge;
+import startwater.score.Verdict;
+
+/**
+ * The second pass: marks are worked out again for every exam, for everything that looks odd, and for a sample of the rest.
+ * It can be stopped between any two decisions; what is judged by then is kept.
+ */
+public final class SecondPass {
+    private static final long DRAW = 0x7365_636fL;
+
+    private final MarkMemo memo;
+    private final Function<Case, Verdict> judge;
+
+    public SecondPass(MarkMemo memo) {
+        this(memo, Judge::judge);
+    }
+
+    /** The same with another judge. */
+    SecondPass(MarkMemo memo, Function<Case, Verdict> judge) {
+        this.memo = memo;
+        this.judge = judge;
+    }
+
+    /**
+     * Which attempts are judged again.
+     *
+     * @param sample how many beyond exams and suspects
+     * @param seed of the sample
+     */
+    public static List<Integer> chosen(List<HandedIn> all, int sample, long seed) {
+        Set<Integer> chosen = new TreeSet<>();
+        List<Integer> rest = new ArrayList<>();
+        for (int i = 0; i < all.size(); i++) {
+            HandedIn h = all.get(i);
+            Attempt a = h.attempt();
+            if (a == null || h.check() == null || h.status() == Finding.Status.ELSEWHERE) {
+                continue;
+            }
+            if (a.exam() || h.suspect()) {
+                chosen.add(i);
+            } else {
+                rest.add(i);
+            }
+        }
+        double[] lots = IntStream.range(0, all.size())
+                .mapToDouble(i -> Stream.of(seed, DRAW, i).uniform())
+                .toArray();
+        rest.stream()
+                .sorted(Comparator.comparingDouble(i -> lots[i]))
+                .limit(sample)
+                .forEach(chosen::add);
+        return List.copyOf(chosen);
+    }
+
+    /**
+     * Judges attempts again.
+     *
+     * @param all of the first pass
+     * @param chosen places of those to judge
+     * @param progress decisions done of all that are to be judged
+     * @param stop asked before every decision
+     * @return all, those that were judged with what came of it; the others as they were
+     */
+    public List<HandedIn> judge(
+            List<HandedIn> all, List<Integer> chosen, Collector.Progress progress, BooleanSupplier stop) {
+        List<HandedIn> out = new ArrayList<>(all);
+        int decisions = chosen.stream()
+                .mapToInt(i ->
+                        Objects.requireNonNull(all.get(i).check()).decided().size())
+                .sum();
+        int done = 0;
+        for (int i : chosen) {
+            AttemptCheck check = Objects.requireNonNull(all.get(i).check());
+            List<Entry.Marks> truth = new ArrayList<>();
+            for (VisitRecord visit : check.decided()) {
+                if (stop.getAsBoolean()) {
+                    return out;
+                }
+                truth.add(marks(check, visit));
+                progress.at(++done, decisions);
+            }
+            out.set(i, compared(all.get(i), check, truth));
+        }
+        return out;
+    }
+
+    private Entry.Marks marks(AttemptCheck check, VisitRecord visit) {
+        Case c = check.at(visit);
+        String key = AttemptCheck.key(c);
+        Entry.Marks known = memo.get(key).orElse(null);
+        if (known != null) {
+            return check.marks(visit, known);
+        }
+        Entry.Marks fresh = check.marks(visit, judge.apply(c));
+        memo.put(key, fresh);
+        return fresh;
+    }
+
+    private static HandedIn compared(HandedIn h, AttemptCheck check, List<Entry.Marks> truth) {
+        List<VisitRecord> decided = check.decided();
+        List<Difference> wrong = check.wrongMarks((visit, c) -> truth.get(decided.indexOf(visit)));
+        List<Finding> findings = new ArrayList<>();
+        for (Difference d : wrong) {
+            Finding finding = new Finding(Finding.Kind.MARK_CHANGED, d.what().name());
+            if (!h.findings().contains(finding) && !findings.contains(finding)) {
+                findings.add(finding);
+            }
+        }
+        Attempt attempt = Objects.requireNonNull(h.attempt());
+        List<Step> steps = new ArrayList<>();
+        for (Step step : attempt.steps()) {
+            steps.add(step.marked(truth.get(step.number() - 1)));
+        }
+        return h.checked(attempt.with(steps), findings);
+    }
+}
