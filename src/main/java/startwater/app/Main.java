@@ -4,18 +4,24 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Application;
 import startwater.cli.PlayCommand;
 import startwater.cli.Startwater;
+import startwater.classroom.HandoutFile;
 import startwater.content.Library;
+import startwater.content.ScenarioReader;
 import startwater.text.Language;
 
 /** Starts the tutor: a command, or the window; without a usable display the drill in the terminal. */
 public final class Main {
     /** Kept, since a logger that nobody holds forgets its level. */
     private static final Logger TOOLKIT = Logger.getLogger("javafx");
+
+    /** Endings of the files that a double click may open. */
+    private static final List<String> FILES = List.of(HandoutFile.ENDING, ScenarioReader.ENDING);
 
     private Main() {}
 
@@ -25,7 +31,13 @@ public final class Main {
         }
         PrintWriter out = printer(System.out, "stdout");
         PrintWriter err = printer(System.err, "stderr");
-        System.exit(Startwater.run(args, out, err, wishes -> window(wishes, out)));
+        System.exit(Startwater.run(withFile(args), out, err, wishes -> window(wishes, out)));
+    }
+
+    /** A desktop starts a program with the file alone that was clicked. */
+    private static String[] withFile(String[] args) {
+        boolean clicked = args.length == 1 && FILES.stream().anyMatch(args[0]::endsWith);
+        return clicked ? new String[] {"--open", args[0]} : args;
     }
 
     /** Reads the drills while the toolkit starts: a window needs both, and there is more than one core. */

@@ -16,7 +16,7 @@ import startwater.text.Language;
 public final class Window extends Application {
     private static final List<String> ICONS = List.of("icon/startwater-48.png", "icon/startwater-256.png");
 
-    private static Startwater.WindowWishes wishes = new Startwater.WindowWishes(null, null);
+    private static Startwater.WindowWishes wishes = new Startwater.WindowWishes(null, null, null);
     private static Runnable opened = () -> {};
 
     private @Nullable Shell shell;
@@ -48,6 +48,9 @@ public final class Window extends Application {
         stage.setMinWidth(900);
         stage.setMinHeight(640);
         stage.show();
+        if (wishes.open() != null) {
+            frame.open(wishes.open());
+        }
         opened.run();
     }
 

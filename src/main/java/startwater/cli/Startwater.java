@@ -54,6 +54,9 @@ public final class Startwater implements Callable<Integer> {
     @Option(names = "--data", paramLabel = "DIR", descriptionKey = "data")
     private @Nullable Path data;
 
+    @Option(names = "--open", paramLabel = "FILE", descriptionKey = "open")
+    private @Nullable Path open;
+
     @Mixin
     private final CommonOptions common = new CommonOptions();
 
@@ -65,9 +68,12 @@ public final class Startwater implements Callable<Integer> {
      *
      * @param data folder for attempts and settings, or null for the usual one
      * @param language null for the one chosen last
+     * @param open a hand-out or a drill to open at once, or null
      */
     public record WindowWishes(
-            @Nullable Path data, @Nullable Language language) {}
+            @Nullable Path data,
+            @Nullable Language language,
+            @Nullable Path open) {}
 
     private Startwater(Function<WindowWishes, Integer> window) {
         this.window = window;
@@ -104,7 +110,7 @@ public final class Startwater implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return window.apply(new WindowWishes(data, common.lang == null ? null : CliTexts.language(common.lang)));
+        return window.apply(new WindowWishes(data, common.lang == null ? null : CliTexts.language(common.lang), open));
     }
 
     private static PropertyResourceBundle help(Language language) {

@@ -23,13 +23,15 @@ final class AttemptWriter implements Steps {
     private final LearnerFile file;
     private final DrillRun run;
     private final String attempt;
+    private final Entry.Mode mode;
     private final Map<Integer, Entry.Working> workings = new HashMap<>();
     private int n;
 
-    private AttemptWriter(LearnerFile file, DrillRun run, String attempt, int n) {
+    private AttemptWriter(LearnerFile file, DrillRun run, String attempt, Entry.Mode mode, int n) {
         this.file = file;
         this.run = run;
         this.attempt = attempt;
+        this.mode = mode;
         this.n = n;
         file.writes(attempt, this);
     }
@@ -38,7 +40,7 @@ final class AttemptWriter implements Steps {
     static AttemptWriter begin(
             LearnerFile file, DrillRun run, Entry.Mode mode, String language, @Nullable String handout) {
         Scenario s = run.scenario();
-        AttemptWriter writer = new AttemptWriter(file, run, file.means().ids().get(), 0);
+        AttemptWriter writer = new AttemptWriter(file, run, file.means().ids().get(), mode, 0);
         file.add(new Entry.Begun(
                 writer.attempt,
                 writer.next(),
@@ -56,8 +58,8 @@ final class AttemptWriter implements Steps {
 
     /** Goes on with an attempt. @param next place of its next line @param worked the sums so far, by visit */
     static AttemptWriter goOn(
-            LearnerFile file, DrillRun run, String attempt, int next, Map<Integer, Entry.Working> worked) {
-        AttemptWriter writer = new AttemptWriter(file, run, attempt, next);
+            LearnerFile file, DrillRun run, Entry.Begun begun, int next, Map<Integer, Entry.Working> worked) {
+        AttemptWriter writer = new AttemptWriter(file, run, begun.attempt(), begun.mode(), next);
         writer.workings.putAll(worked);
         return writer;
     }
@@ -71,6 +73,11 @@ final class AttemptWriter implements Steps {
 
     private int next() {
         return n++;
+    }
+
+    @Override
+    public boolean exam() {
+        return mode == Entry.Mode.EXAM;
     }
 
     @Override

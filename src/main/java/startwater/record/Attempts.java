@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import startwater.content.ContentHash;
 import startwater.drill.DrillRun;
@@ -27,9 +28,31 @@ public final class Attempts {
      * @param language code of the language it is played in
      */
     public Resumed goOnOrBegin(Scenario scenario, Entry.Mode mode, String language) {
+        return goOnOrBegin(
+                scenario, () -> begin(scenario, file.history().nextVariant(scenario.id()), mode, language, null));
+    }
+
+    /**
+     * The same for a drill that was handed out: an attempt of one's own that is open gives way to it.
+     *
+     * @param variant which hidden tank
+     * @param handout id of the hand-out
+     */
+    public Resumed goOnOrBegin(Scenario scenario, Entry.Mode mode, String language, long variant, String handout) {
+        boolean other = file.history()
+                .open(scenario.id())
+                .map(open -> !handout.equals(open.begun().handout()))
+                .orElse(false);
+        if (other) {
+            giveUp(scenario);
+        }
+        return goOnOrBegin(scenario, () -> begin(scenario, variant, mode, language, handout));
+    }
+
+    private Resumed goOnOrBegin(Scenario scenario, Supplier<Resumed> fresh) {
         Optional<History.Open> open = file.history().open(scenario.id());
         if (open.isEmpty()) {
-            return begin(scenario, file.history().nextVariant(scenario.id()), mode, language, null);
+            return fresh.get();
         }
         Entry.Begun begun = open.get().begun();
         Notice.Kind reason = !begun.content().equals(ContentHash.ofPlay(scenario))
@@ -43,7 +66,7 @@ public final class Attempts {
             reason = Notice.Kind.ATTEMPT_BROKEN;
         }
         giveUp(scenario);
-        Resumed anew = begin(scenario, file.history().nextVariant(scenario.id()), mode, language, null);
+        Resumed anew = fresh.get();
         return new Resumed(anew.run(), anew.steps(), List.of(), List.of(), null, Notice.of(reason));
     }
 
@@ -70,7 +93,7 @@ public final class Attempts {
         } catch (Difference.Found | IllegalArgumentException | IllegalStateException broken) {
             return null;
         }
-        Steps steps = AttemptWriter.goOn(file, rerun.run(), open.begun().attempt(), rerun.next(), rerun.workings());
+        Steps steps = AttemptWriter.goOn(file, rerun.run(), open.begun(), rerun.next(), rerun.workings());
         List<Verdict> verdicts = MarkCheck.judged(rerun.run());
         List<VisitRecord> decided = Marking.decided(rerun.run());
         for (int i = 0; i < decided.size(); i++) {

@@ -36,6 +36,11 @@ public interface Steps {
     /** What the learner resolves on after it. */
     default void resolved(String text) {}
 
+    /** Whether it is an exam: nothing is told of a decision before the end. */
+    default boolean exam() {
+        return false;
+    }
+
     /** Whether all of it is on the disk. */
     default boolean kept() {
         return false;

@@ -1,6 +1,7 @@
 package startwater.app.view;
 
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
@@ -15,7 +16,18 @@ final class Background {
         return thread;
     });
 
+    private static final Executor BESIDE = Executors.newSingleThreadExecutor(task -> {
+        Thread thread = new Thread(task, "class");
+        thread.setDaemon(true);
+        return thread;
+    });
+
     private Background() {}
+
+    /** A worker of its own for what takes minutes, so that nothing short waits behind it. */
+    static Executor beside() {
+        return BESIDE;
+    }
 
     /** A piece of work that may still be called off. */
     static final class Work {

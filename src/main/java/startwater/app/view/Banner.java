@@ -19,6 +19,7 @@ import startwater.text.Texts;
 final class Banner {
     private final Consumer<@Nullable Node> top;
     private final List<Notice> found = new ArrayList<>();
+    private final List<String> told = new ArrayList<>();
     private @Nullable Notice trouble;
 
     /** @param top shows it, or nothing */
@@ -28,6 +29,13 @@ final class Banner {
 
     void clear() {
         found.clear();
+        told.clear();
+    }
+
+    /** Says a sentence until it is closed; a new one takes its place. */
+    void tell(String sentence) {
+        told.clear();
+        told.add(sentence);
     }
 
     void say(Notice notice) {
@@ -37,7 +45,7 @@ final class Banner {
     /** Shows it as it stands. @param now why nothing is kept just now, or null */
     void show(Texts texts, @Nullable Notice now) {
         trouble = now;
-        if (now == null && found.isEmpty()) {
+        if (now == null && found.isEmpty() && told.isEmpty()) {
             top.accept(null);
             return;
         }
@@ -48,11 +56,12 @@ final class Banner {
             lines.getChildren().add(danger);
         }
         found.forEach(n -> lines.getChildren().add(Ui.text(Notices.say(n, texts))));
+        told.forEach(sentence -> lines.getChildren().add(Ui.text(sentence)));
         HBox.setHgrow(lines, Priority.ALWAYS);
         HBox bar = Ui.row(16, lines);
-        if (!found.isEmpty()) {
+        if (!found.isEmpty() || !told.isEmpty()) {
             Region close = Ui.button(texts.text("learner.seen"), "", () -> {
-                found.clear();
+                clear();
                 show(texts, trouble);
             });
             close.setId("banner-close");

@@ -285,15 +285,21 @@ public final class DrillScreen extends BorderPane {
 
     private void judged(Verdict verdict, @Nullable WorkingMark working, boolean fishIn) {
         model.judged(verdict);
+        if (model.steps().exam()) {
+            next();
+            return;
+        }
         DebriefModel debrief =
                 new DebriefModel(model.run(), new EndModel(model.run(), model.verdicts()).steps(), working, fishIn);
-        navigator.show(new DebriefScreen(debrief, words, () -> {
-            if (model.run().over()) {
-                navigator.finished(model.run(), model.verdicts());
-            } else {
-                navigator.show(this);
-                visit();
-            }
-        }));
+        navigator.show(new DebriefScreen(debrief, words, this::next));
+    }
+
+    private void next() {
+        if (model.run().over()) {
+            navigator.finished(model.run(), model.verdicts());
+        } else {
+            navigator.show(this);
+            visit();
+        }
     }
 }

@@ -51,7 +51,7 @@ final class Fold extends VBox {
     /** Says another gist. */
     void say(String gist) {
         said.setText(gist);
-        show();
+        speak();
     }
 
     BooleanProperty openProperty() {
@@ -71,6 +71,10 @@ final class Fold extends VBox {
             getChildren().get(1).setManaged(now);
         }
         sign.setRotate(now ? 90 : 0);
-        head.setAccessibleText(texts.text(now ? "fold.isOpen" : "fold.isFolded", title, said.getText()));
+        speak();
+    }
+
+    private void speak() {
+        head.setAccessibleText(texts.text(open.get() ? "fold.isOpen" : "fold.isFolded", title, said.getText()));
     }
 }

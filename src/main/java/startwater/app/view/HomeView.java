@@ -43,8 +43,9 @@ final class HomeView extends BorderPane {
      * The page.
      *
      * @param read opens the lesson of an id
+     * @param handout asks for a hand-out of a class
      */
-    HomeView(HomeModel model, DrillWords words, CoachWords coach, Consumer<Scenario> start, Consumer<String> read) {
+    HomeView(HomeModel model, DrillWords words, CoachWords coach, Consumer<Scenario> start, Consumer<String> read, Runnable handout) {
         this.model = model;
         this.words = words;
         this.coach = coach;
@@ -59,7 +60,9 @@ final class HomeView extends BorderPane {
         }
         model.nextLesson(texts.language().code())
                 .ifPresent(l -> page.getChildren().add(next(l)));
-        page.getChildren().add(shelf());
+        Hyperlink open = Ui.link(texts.text("desk.openHandout"), handout);
+        open.setId("open-handout");
+        page.getChildren().addAll(open, shelf());
         setCenter(Shell.scroll(page));
         HBox caution = new HBox(Ui.text(texts.text("caution"), "sw-label", "sw-quiet"));
         caution.setPadding(new Insets(8, 24, 8, 32));

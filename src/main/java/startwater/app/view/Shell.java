@@ -19,6 +19,17 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.time.InstantSource;
+import javafx.application.Platform;
+import startwater.app.model.ClassModel;
+import startwater.app.model.ProjectorModel;
+import startwater.classroom.AttemptsFile;
+import startwater.classroom.ClassWords;
+import startwater.classroom.Handout;
+import startwater.classroom.MarkMemo;
+import startwater.classroom.SecondPass;
 import org.jspecify.annotations.Nullable;
 import startwater.app.Desk;
 import startwater.app.Settings;
@@ -63,7 +74,8 @@ public final class Shell extends BorderPane implements Navigator {
         Texts.RECORD,
         "/startwater/app/text/window",
         "/startwater/app/text/shell",
-        CoachWords.FILE
+        CoachWords.FILE,
+        ClassWords.FILE
     };
 
     private static final double NAV_WIDTH = 208;
@@ -80,6 +92,10 @@ public final class Shell extends BorderPane implements Navigator {
     private @Nullable DrillModel drill;
     private Background.@Nullable Work work;
     private @Nullable RehearsalModel rehearsal;
+    private @Nullable ClassModel classroom;
+    private @Nullable Handout handout;
+    /** What is to be done once it is known who learns. */
+    private Runnable whenKnown = () -> {};
     private Consumer<Path> browser = page -> {};
 
     private enum Place {
@@ -88,6 +104,8 @@ public final class Shell extends BorderPane implements Navigator {
         /** One's own system before it is filled. */
         REHEARSAL,
         PROGRESS,
+        /** The teacher's desk. */
+        CLASS,
         /** Who is learning. */
         LEARNER,
         /** A drill and what follows it take the whole window. */
@@ -208,10 +226,11 @@ public final class Shell extends BorderPane implements Navigator {
         if (desk.chosen()) {
             top.getChildren()
                     .addAll(
-                            place("shell.home", Place.HOME, this::home),
+                            place("shell.home", Place.HOME, this::shelf),
                             place("shell.lessons", Place.LESSONS, this::lessons),
                             place("shell.rehearsal", Place.REHEARSAL, this::rehearsal),
-                            place("shell.progress", Place.PROGRESS, this::progress));
+                            place("shell.progress", Place.PROGRESS, this::progress),
+                            place("shell.class", Place.CLASS, this::classroom));
         }
         VBox languages = new VBox(2, Ui.text(texts.text("shell.language"), "sw-label", "sw-quiet"));
         Ui.Choice<Language> language = new Ui.Choice<>(
@@ -278,7 +297,7 @@ public final class Shell extends BorderPane implements Navigator {
                 desk.ownDrills(),
                 desk.learner().history(),
                 progressModel().next().orElse(null));
-        return new HomeView(model, words, new CoachWords(words, library), this::start, this::lesson);
+        return new HomeView(model, words, new CoachWords(words, library), this::start, this::lesson, this::openHandout);
     }
 
     private ProgressModel progressModel() {
@@ -306,6 +325,89 @@ public final class Shell extends BorderPane implements Navigator {
                         model,
                         Texts.of(language, RehearsalView.words()),
                         new RehearsalView.Actions(this::playFile, page -> browser.accept(page))));
+    }
+
+    private void classroom() {
+        ClassModel model = classroom == null
+                ? new ClassModel(
+                        Background.beside(),
+                        Platform::runLater,
+                        InstantSource.system(),
+                        new SecondPass(MarkMemo.inMemory()),
+                        Math.max(1, Runtime.getRuntime().availableProcessors()))
+                : classroom;
+        classroom = model;
+        go(Place.CLASS, () -> new ClassView(model, library.scenarios(), words, classDesk()));
+    }
+
+    private ClassDesk classDesk() {
+        return new ClassDesk(
+                () -> getScene() == null ? null : getScene().getWindow(), words.texts(), this::tell, this::room);
+    }
+
+    private void tell(String sentence) {
+        banner.tell(sentence);
+        kept();
+    }
+
+    /** One decision on the wall. */
+    private void room(ProjectorModel model) {
+        go(Place.DRILL, () -> new ProjectorView(model, words, this::classroom));
+    }
+
+    /** A learner opens what a teacher handed out. */
+    private void openHandout() {
+        Handout chosen = classDesk().handout();
+        if (chosen != null) {
+            handedOut(chosen);
+        }
+    }
+
+    /** Opens a file that the program was started with: a hand-out, or a drill of one's own. */
+    public void open(Path file) {
+        if (file.toString().endsWith(ScenarioReader.ENDING)) {
+            whenKnown = () -> playFile(file);
+        } else {
+            whenKnown = () -> {
+                Handout found = classDesk().read(file);
+                if (found != null) {
+                    handedOut(found);
+                }
+            };
+        }
+        if (desk.chosen()) {
+            enter();
+        }
+    }
+
+    private void handedOut(Handout given) {
+        handout = given;
+        go(
+                Place.HOME,
+                () -> new HandoutPage(
+                        given, words, library, drill -> start(drill, given), this::lesson, () -> handIn(given)));
+    }
+
+    private void handIn(Handout given) {
+        LearnerFile file = desk.learner();
+        try {
+            String lines = AttemptsFile.text(Files.readString(file.file()), given.id());
+            classDesk()
+                    .save(
+                            words.texts().text("desk.handIn"),
+                            given.id() + "-" + file.key() + AttemptsFile.ENDING,
+                            lines);
+        } catch (IOException unreadable) {
+            tell(words.texts().text("desk.cannotRead", file.file()));
+        }
+    }
+
+    /** Starts a drill that was handed out, or takes it up. */
+    private void start(Scenario scenario, Handout given) {
+        LearnerFile file = desk.learner();
+        String spoken = language.code();
+        opening(() -> new Attempts(file)
+                .goOnOrBegin(scenario, given.mode(), spoken, given.variant(id(file)), given.id()));
     }
 
     /** Plays a drill of one's own. */
@@ -341,7 +443,10 @@ public final class Shell extends BorderPane implements Navigator {
     private void enter() {
         keepSettings();
         found();
-        home();
+        shelf();
+        Runnable first = whenKnown;
+        whenKnown = () -> {};
+        first.run();
     }
 
     private void lessons() {
@@ -370,10 +475,18 @@ public final class Shell extends BorderPane implements Navigator {
     public void start(Scenario scenario) {
         LearnerFile file = desk.learner();
         String spoken = language.code();
+        opening(() -> new Attempts(file).goOnOrBegin(scenario, Entry.Mode.PRACTICE, spoken));
+    }
+
+    private static String id(LearnerFile file) {
+        Entry.Learner learner = file.history().learner();
+        return learner == null ? file.key() : learner.id();
+    }
+
+    private void opening(Supplier<Resumed> begun) {
+        LearnerFile file = desk.learner();
         go(Place.DRILL, () -> waiting("shell.opening"));
-        work = Background.run(
-                () -> new Attempts(file).goOnOrBegin(scenario, Entry.Mode.PRACTICE, spoken),
-                at -> play(at, model(at, file.history())));
+        work = Background.run(begun, at -> play(at, model(at, file.history())));
     }
 
     private static DrillModel model(Resumed at, History history) {
@@ -433,10 +546,21 @@ public final class Shell extends BorderPane implements Navigator {
         };
     }
 
+    /** Back to where the drill came from: what was handed out, or the shelf. */
     @Override
     public void home() {
         drill = null;
-        go(Place.HOME, this::homePage);
+        Handout given = handout;
+        if (given == null) {
+            go(Place.HOME, this::homePage);
+        } else {
+            handedOut(given);
+        }
+    }
+
+    private void shelf() {
+        handout = null;
+        home();
     }
 
     @Override
