@@ -407,6 +407,12 @@ public record Scenario(
         return fish == null ? 0 : fish.count();
     }
 
+    /** Fish that all shares of the stock refer to: those in it, or where there are none yet those planned; 0 without. */
+    public int stockCount() {
+        Fish stock = fishHereOrPlanned();
+        return stock == null ? 0 : stock.count();
+    }
+
     /** The same drill with the keeper there again from a day on. @param day days since the system was filled */
     public Scenario presentFrom(double day) {
         List<Away> cut = keeper.away().stream()

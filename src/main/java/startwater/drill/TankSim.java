@@ -362,6 +362,36 @@ public final class TankSim {
         watch.counted(this, before);
     }
 
+    /** The fish still to come are counted: so many live in the nursery. */
+    public void countedBeside(int alive) {
+        if (nursery != null) {
+            nursery.counted(alive);
+        }
+    }
+
+    /** From here on harm counts, here and in the nursery: who lives now is the stock. */
+    public void fromHere() {
+        TankStart.fromHere(y, draw.parameters());
+        if (nursery != null) {
+            nursery.fromHere();
+        }
+    }
+
+    /** Fish that died of a cause here and in the nursery, expected number were all as sensitive as this stratum. */
+    public double dead(int stratum, Stressor cause) {
+        return TankReadings.deadBy(y, stratum, cause) + deadBeside(stratum, cause);
+    }
+
+    /** Those of them that the nursery still counts: a fish that is moved takes its share of the dead along. */
+    public double deadBeside(int stratum, Stressor cause) {
+        return nursery == null ? 0 : nursery.dead(stratum, cause);
+    }
+
+    /** Fish alive here, expected number. */
+    public double living() {
+        return TankReadings.fishAlive(y, draw.parameters().strata());
+    }
+
     /** The state, laid out as {@link TankLayout} says. Read it, do not write to it. */
     public double[] state() {
         return y;

@@ -65,7 +65,6 @@ final class Paths {
     }
 
     private void record(int option, int water, FastStepper stepper, double[][][] into) {
-        int strata = Belief.STRATA;
         double half = scored.belief().water(water).sim().draw().parameters().chlorideHalfMgPerL();
         int[] next = {0};
         scored.rollout()
@@ -73,8 +72,6 @@ final class Paths {
                         scored.options().get(option),
                         water,
                         stepper,
-                        new double[strata][Component.values().length],
-                        new double[strata][Stressor.COUNT],
                         (minute, y) -> {
                             while (next[0] < minutes.length && minutes[next[0]] <= minute) {
                                 for (Variable v : VARIABLES) {
