@@ -295,9 +295,9 @@ public final class TankSim {
         }
     }
 
-    /** Ripe media go in: a share of the nursery's, or of the bag on the shelf. */
+    /** Ripe media go in: a share of the bag on the shelf, or where there is none of the nursery's. */
     private void media(double share) {
-        if (nursery != null) {
+        if (nursery != null && !scenario.bagged()) {
             double[] before = seen();
             Transfer.media(nursery.y, y, share);
             watch.counted(this, before);
@@ -328,9 +328,9 @@ public final class TankSim {
                 : planned == null || toCome == 0 ? 0 : planned.massG();
     }
 
-    /** Share of the bag of ripe media that is left, 0..1; 1 beside a nursery. */
+    /** Share of the bag of ripe media that is left, 0..1; 1 beside a nursery whose own media may be taken. */
     public double bagLeft() {
-        return nursery != null ? 1 : scenario.shelf().ripeMediaShare() > 0 ? bag : 0;
+        return scenario.bagged() ? bag : nursery != null ? 1 : 0;
     }
 
     /** The nursery beside, or null. */

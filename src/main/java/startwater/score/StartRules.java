@@ -34,7 +34,7 @@ final class StartRules {
     static Decision fishless(Notebook book) {
         Stocking stocking = book.stocking();
         Decision d = buffered(book, Decision.LEAVE_ALONE);
-        if (!stocking.beside() && stocking.mediaLeft() > 0) {
+        if (!stocking.mediaOfNursery() && stocking.mediaLeft() > 0) {
             d = d.withRipeMedia(stocking.mediaLeft());
         }
         if (ready(book)) {
@@ -97,6 +97,6 @@ final class StartRules {
     private static Decision moved(Stocking stocking, Decision d, double share) {
         Decision stocked = d.withStock(share);
         double of = stocking.toCome() > 0 ? (double) stocking.arriving(share) / stocking.toCome() : 0;
-        return stocking.beside() ? stocked.withRipeMedia(of) : stocked;
+        return stocking.mediaOfNursery() ? stocked.withRipeMedia(of) : stocked;
     }
 }

@@ -24,6 +24,7 @@ final class Stocking {
     private final int planned;
     private final double plannedLoadMgPerLPerDay;
     private final boolean beside;
+    private final boolean bagged;
     private int toCome;
     private double toComeMassG;
     private int moved;
@@ -50,14 +51,16 @@ final class Stocking {
                         / 100
                         / s.system().volumeL();
         beside = s.nursery() != null;
+        bagged = s.bagged();
         toCome = planned;
-        mediaLeft = beside || s.shelf().ripeMediaShare() > 0 ? 1 : 0;
+        mediaLeft = beside || bagged ? 1 : 0;
     }
 
     private Stocking(Stocking of) {
         planned = of.planned;
         plannedLoadMgPerLPerDay = of.plannedLoadMgPerLPerDay;
         beside = of.beside;
+        bagged = of.bagged;
         toCome = of.toCome;
         toComeMassG = of.toComeMassG;
         moved = of.moved;
@@ -111,7 +114,7 @@ final class Stocking {
             calm = 0;
             calmFrom = minute;
         }
-        mediaLeft = beside ? mediaLeft : Math.max(0, mediaLeft - d.ripeMedia());
+        mediaLeft = bagged ? Math.max(0, mediaLeft - d.ripeMedia()) : mediaLeft;
     }
 
     void forget() {
@@ -155,6 +158,11 @@ final class Stocking {
     /** Fish that have died in the nursery since the first visit; 0 without one. */
     int lostBeside() {
         return beside ? Math.max(0, planned - moved - toCome) : 0;
+    }
+
+    /** Whether ripe media are those by which fish in a nursery live. */
+    boolean mediaOfNursery() {
+        return beside && !bagged;
     }
 
     /** Share of the ripe media at hand that is left, 0..1. */
