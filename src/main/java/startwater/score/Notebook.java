@@ -197,11 +197,12 @@ public final class Notebook {
         add(Pad.CHLORIDE, 1000 * d.saltG() * Dose.SODIUM_CHLORIDE.chlorideGPerG() / volumeL);
         add(Pad.ALKALINITY, alkalinityOf(Dose.SODIUM_BICARBONATE, d.bicarbonateG()));
         add(Pad.ALKALINITY, alkalinityOf(Dose.SODIUM_CARBONATE, d.sodaAshG()));
-        add(Pad.AMMONIA, d.ammoniumChlorideG() * Dose.AMMONIUM_CHLORIDE.tanMgPerG() / volumeL);
+        double dosed = d.ammoniumChlorideG() * Dose.AMMONIUM_CHLORIDE.tanMgPerG() / volumeL;
+        add(Pad.AMMONIA, dosed);
         saltLeftG = Math.max(0, saltLeftG - d.saltG());
         bicarbonateLeftG = Math.max(0, bicarbonateLeftG - d.bicarbonateG());
         ammoniumLeftG = Math.max(0, ammoniumLeftG - d.ammoniumChlorideG());
-        stocking.did(d, minute, value(Pad.AMMONIA));
+        stocking.did(d, minute, value(Pad.AMMONIA, dosed));
         last = d;
         decisions++;
     }

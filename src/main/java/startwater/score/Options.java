@@ -32,7 +32,6 @@ final class Options {
     /** Share of a nursery's media that may be taken while its fish stay. */
     private static final double MEDIA_OF_NURSERY = 0.25;
 
-    private static final int CLOGGED_BELOW_PERCENT = 90;
     private static final double BUFFER_STEP_MG_PER_L = 30;
     private static final double BUFFER_BELOW_MG_PER_L = 100;
 
@@ -126,7 +125,7 @@ final class Options {
 
     /** Where the filter passes less water: rinsed gently, or in the ways that cost it its bacteria. */
     private static void filter(Notebook book, Decision rules, Set<Decision> all) {
-        if (book.flowPercent() < CLOGGED_BELOW_PERCENT) {
+        if (book.flowPercent() < StandingRules.LOW_FLOW_PERCENT) {
             for (FilterCare care : List.of(FilterCare.RINSE, FilterCare.SCRUB, FilterCare.DRAIN, FilterCare.LEAVE)) {
                 all.add(rules.withFilter(care));
             }

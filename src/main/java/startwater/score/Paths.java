@@ -165,7 +165,9 @@ final class Paths {
     }
 
     private Variable variable(Losses losses, int ownOption, int bestOption) {
-        if (scored.belief().scenario().fish() == null) {
+        if (scored.belief().scenario().fish() == null
+                && !scored.book().fishIn()
+                && !stocks(ownOption) && !stocks(bestOption)) {
             return Variable.TOTAL_AMMONIA;
         }
         int worst = 0;
@@ -189,6 +191,10 @@ final class Paths {
         double ammonia = peakShare(Variable.TOXIC_AMMONIA);
         double nitrite = peakShare(Variable.EFFECTIVE_NITRITE);
         return ammonia >= nitrite ? Variable.TOXIC_AMMONIA : Variable.EFFECTIVE_NITRITE;
+    }
+
+    private boolean stocks(int option) {
+        return scored.options().get(option).stock() > 0;
     }
 
     private static @org.jspecify.annotations.Nullable Variable of(Stressor cause) {

@@ -30,7 +30,7 @@ public final class StandingRules implements Policy {
     private static final double MOST_CHANGE = 0.5;
     private static final double TEMPERATURE_STEP_C = 2;
     /** Rule 13: flow under this, % of that through a clean filter, asks for a rinse. */
-    private static final int LOW_FLOW_PERCENT = 70;
+    static final int LOW_FLOW_PERCENT = 90;
 
     @Override
     public String id() {
