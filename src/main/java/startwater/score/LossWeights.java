@@ -33,7 +33,7 @@ final class LossWeights {
     static final double SALT_FREE_PER_NITRITE = 40;
     /** Without fish: per day until the filter carries the planned ration and both readings are under 1. */
     static final double FISHLESS_DELAY = 0.10;
-    /** The same visits: per full-ration day lost. Fish still to be bought lose it once the filter could carry them. */
+    /** The same visits: per full-ration day lost; fish that are nowhere yet lose every day. */
     static final double FISHLESS_GROWTH = 0.10;
     /** Ammonium, per 2 mg/L dosed; no job beside it, since topping up is what a fishless start is made of. */
     static final double AMMONIUM = 0.03;

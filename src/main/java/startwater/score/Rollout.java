@@ -119,9 +119,8 @@ final class Rollout {
             }
             orders = Decision.LEAVE_ALONE;
             run(sim, t, stepper, watcher, everyMinutes);
-            if (tally != null && Double.isNaN(ready) && proved(sim)) {
+            if (Double.isNaN(ready) && proved(sim)) {
                 ready = (t - visit.minute()) / (double) Calendar.DAY;
-                tally.ready(sim);
             }
             if (t - visit.minute() >= repeatedDays * Calendar.DAY) {
                 orders = acts(sim, notes, water, 2 * number, false, tally);

@@ -8,8 +8,7 @@ import startwater.tank.TankLayout;
 
 /**
  * Adds up what the planned fish go through on their way in: those in the system, in the nursery, and still to be bought,
- * each by its share of the planned number. Fish still to be bought lose growth from the day on which the filter could carry
- * them; until then the delay counts. Mutable, for one roll-out.
+ * each by its share of the planned number. A fish that is nowhere yet does not grow. Mutable, for one roll-out.
  */
 final class Tally {
     private static final int[] KEPT = {
@@ -23,7 +22,6 @@ final class Tally {
     private final double[][] seen = new double[2][KEPT.length];
     private final double[] seenBeside = new double[Belief.STRATA];
     private int minute;
-    private boolean ready;
 
     /** From here on. @param planned fish, 1 or more */
     Tally(TankSim sim, double planned) {
@@ -35,7 +33,7 @@ final class Tally {
     void take(TankSim sim) {
         double here = sim.living() / planned;
         double beside = sim.nursery() == null ? 0 : sim.nursery().living() / planned;
-        double bought = ready && sim.nursery() == null ? sim.toCome() / planned : 0;
+        double bought = sim.nursery() == null ? sim.toCome() / planned : 0;
         for (int i = 0; i < KEPT.length; i++) {
             sum[i] += here * (sim.state()[KEPT[i]] - seen[0][i]);
             if (sim.nursery() != null) {
@@ -47,12 +45,6 @@ final class Tally {
             deadBeside[k] += Math.max(0, beside(sim, k) - seenBeside[k]);
         }
         look(sim);
-    }
-
-    /** From now on the filter could carry all of them. */
-    void ready(TankSim sim) {
-        take(sim);
-        ready = true;
     }
 
     /** Fish were moved: the nursery's dead are counted from here, since they are entered where the living went. */
