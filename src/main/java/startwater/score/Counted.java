@@ -14,7 +14,8 @@ record Counted(int here, int beside) {
     /** Before a visit of a log. @param at place of the visit in the log */
     static Counted before(Scenario s, DrillLog log, int at) {
         if (at == 0) {
-            return new Counted(s.fishCount(), s.plannedFish() == null ? 0 : s.plannedFish().count());
+            return new Counted(
+                    s.fishCount(), s.plannedFish() == null ? 0 : s.plannedFish().count());
         }
         VisitRecord v = log.visits().get(at - 1);
         int planned = s.plannedFish() == null ? 0 : s.plannedFish().count();

@@ -111,7 +111,11 @@ final class Explainer {
             say("said.fishless.over", Severity.HARM, tan, 4);
         }
         if (book.stocking().passes() > 0) {
-            say("said.proof", Severity.FACT, book.stocking().passes(), 100 * book.stocking().provedShare());
+            say(
+                    "said.proof",
+                    Severity.FACT,
+                    book.stocking().passes(),
+                    100 * book.stocking().provedShare());
         }
     }
 

@@ -115,8 +115,7 @@ public final class Notebook {
                         seen.flowPercent(),
                         seen.found(),
                         seen.alive(),
-                        seen.toCome(),
-                        seen.toComeMassG()));
+                        seen.toCome()));
     }
 
     /**
@@ -130,7 +129,6 @@ public final class Notebook {
      * @param found dead fish found since the visit before
      * @param alive fish counted alive
      * @param toCome fish still to come: alive in the nursery, or not yet bought
-     * @param toComeMassG their mean mass, g
      */
     record Sight(
             double temperatureC,
@@ -140,8 +138,7 @@ public final class Notebook {
             int flowPercent,
             int found,
             int alive,
-            int toCome,
-            double toComeMassG) {}
+            int toCome) {}
 
     void arrive(int atMinute, int nextVisitMinute, Sight sight) {
         previousVisit = minute == 0 ? previousVisit : minute;
@@ -155,7 +152,7 @@ public final class Notebook {
         flowPercent = sight.flowPercent();
         found = sight.found();
         alive = sight.alive();
-        stocking.seen(sight.toCome(), sight.toComeMassG());
+        stocking.seen(sight.toCome());
     }
 
     /** Writes a reading. */

@@ -192,7 +192,10 @@ final class Options {
         }
         grid.stream().filter(d -> d.air() == Air.OFF).forEach(kept::add);
         boolean stocks = grid.stream().anyMatch(d -> d.stock() > 0);
-        order.stream().limit(stocks ? BEST_BESIDE_STOCKING : BEST).map(grid::get).forEach(kept::add);
+        order.stream()
+                .limit(stocks ? BEST_BESIDE_STOCKING : BEST)
+                .map(grid::get)
+                .forEach(kept::add);
         Set<String> kinds = new LinkedHashSet<>();
         kept.forEach(d -> kinds.add(kind(d)));
         for (int i : order) {

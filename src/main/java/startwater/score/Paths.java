@@ -167,7 +167,8 @@ final class Paths {
     private Variable variable(Losses losses, int ownOption, int bestOption) {
         if (scored.belief().scenario().fish() == null
                 && !scored.book().fishIn()
-                && !stocks(ownOption) && !stocks(bestOption)) {
+                && !stocks(ownOption)
+                && !stocks(bestOption)) {
             return Variable.TOTAL_AMMONIA;
         }
         int worst = 0;

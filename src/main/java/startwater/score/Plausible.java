@@ -42,8 +42,7 @@ final class Plausible {
     private double logLikelihood;
     private double latest;
 
-    private Plausible(
-            double[] scores, TankSim sim, double[] strata, double[] hazardSeen, double[] hazardSeenBeside) {
+    private Plausible(double[] scores, TankSim sim, double[] strata, double[] hazardSeen, double[] hazardSeenBeside) {
         this.scores = scores;
         this.sim = sim;
         this.strata = strata;
@@ -56,7 +55,8 @@ final class Plausible {
         TankDraw draw = TankDraw.of(s, scores, sensitivity(s, strata));
         double[] even = new double[strata];
         Arrays.fill(even, 1.0 / strata);
-        return new Plausible(scores, TankSim.atFirstVisit(s, calendar, draw, stepper), even, new double[strata], new double[strata]);
+        return new Plausible(
+                scores, TankSim.atFirstVisit(s, calendar, draw, stepper), even, new double[strata], new double[strata]);
     }
 
     /** Strata stand at the middles of equal shares of the prior. */
@@ -69,7 +69,8 @@ final class Plausible {
     }
 
     Plausible copy() {
-        Plausible copy = new Plausible(scores, sim.copy(), strata.clone(), hazardSeen.clone(), hazardSeenBeside.clone());
+        Plausible copy =
+                new Plausible(scores, sim.copy(), strata.clone(), hazardSeen.clone(), hazardSeenBeside.clone());
         copy.logLikelihood = logLikelihood;
         copy.latest = latest;
         return copy;

@@ -141,9 +141,9 @@ final class Rollout {
         bill.add(Component.JOBS, jobs);
         bill.add(Component.WATER, LossWeights.WATER * (sim.state()[TankLayout.VOLUMES] - before[TankLayout.VOLUMES]));
         double[] y = sim.state();
-        double free = Math.max(LossWeights.SALT_FREE_MG_PER_L, LossWeights.SALT_FREE_PER_NITRITE * y[TankLayout.NITRITE]);
-        bill.add(
-                Component.SALT, LossWeights.SALT * Math.max(0, StrictMath.log(y[TankLayout.CHLORIDE] / free)));
+        double free =
+                Math.max(LossWeights.SALT_FREE_MG_PER_L, LossWeights.SALT_FREE_PER_NITRITE * y[TankLayout.NITRITE]);
+        bill.add(Component.SALT, LossWeights.SALT * Math.max(0, StrictMath.log(y[TankLayout.CHLORIDE] / free)));
         if (tally != null) {
             tally.take(sim);
             load(bill, sim, tally, ready);
@@ -193,8 +193,7 @@ final class Rollout {
      * @param occasion which of the errors of reading
      * @param expert tests with a kit of their own and does not misread
      */
-    private Decision acts(
-            TankSim sim, Notebook notes, int water, int occasion, boolean expert, @Nullable Tally tally) {
+    private Decision acts(TankSim sim, Notebook notes, int water, int occasion, boolean expert, @Nullable Tally tally) {
         look(sim, notes);
         double[] y = sim.state();
         double[] errors = noise(water);
@@ -217,7 +216,9 @@ final class Rollout {
         double[] y = sim.state();
         FishMood mood = FishSigns.mood(y, sim.draw().parameters());
         int living = (int) Math.rint(sim.living());
-        int counted = loading ? notes.alive() + notes.stocking().wentIn() : visit.seen().alive();
+        int counted = loading
+                ? notes.alive() + notes.stocking().wentIn()
+                : visit.seen().alive();
         notes.arrive(
                 t,
                 calendar.nextVisitAfter(t),
@@ -229,8 +230,7 @@ final class Rollout {
                         10 * (int) Math.rint(10 * sim.flowShare()),
                         Math.max(0, counted - living),
                         counted == 0 ? 0 : Math.max(1, living),
-                        (int) sim.toCome(),
-                        sim.toComeMassG()));
+                        (int) sim.toCome()));
     }
 
     /** Without fish: whether the filter carries the planned ration and both readings are under 1 mg/L. */

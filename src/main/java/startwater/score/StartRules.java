@@ -51,8 +51,8 @@ final class StartRules {
     private static Decision buffered(Notebook book, Decision d) {
         double alkalinity = book.value(Pad.ALKALINITY);
         return alkalinity < ALKALINITY_LEAST
-                ? d.withBicarbonate(Math.rint(
-                        Math.min(book.bicarbonateLeftG(), book.bicarbonateFor(ALKALINITY_GOAL - alkalinity))))
+                ? d.withBicarbonate(
+                        Math.rint(Math.min(book.bicarbonateLeftG(), book.bicarbonateFor(ALKALINITY_GOAL - alkalinity))))
                 : d;
     }
 
@@ -78,8 +78,7 @@ final class StartRules {
         Stocking stocking = book.stocking();
         double share = Math.min(MOST_SHARE, Math.max(LEAST_SHARE, stocking.provedShare()));
         double flush = book.value(Pad.NITRATE, 0) > NITRATE_MOST ? StandingRules.tempered(book, FLUSH) : 0;
-        return moved(stocking, d.withChange(flush), share)
-                .withFeed(stocking.provedShare() >= share ? 1 : HALF_RATION);
+        return moved(stocking, d.withChange(flush), share).withFeed(stocking.provedShare() >= share ? 1 : HALF_RATION);
     }
 
     /** With fish in it and more to come: as many again, while the water stays calm. @param d what the other rules say */

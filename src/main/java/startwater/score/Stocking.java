@@ -26,7 +26,6 @@ final class Stocking {
     private final boolean beside;
     private final boolean bagged;
     private int toCome;
-    private double toComeMassG;
     private int moved;
     private int wentIn;
     private double mediaLeft;
@@ -62,7 +61,6 @@ final class Stocking {
         beside = of.beside;
         bagged = of.bagged;
         toCome = of.toCome;
-        toComeMassG = of.toComeMassG;
         moved = of.moved;
         wentIn = of.wentIn;
         mediaLeft = of.mediaLeft;
@@ -78,9 +76,8 @@ final class Stocking {
         return new Stocking(this);
     }
 
-    void seen(int countToCome, double massG) {
+    void seen(int countToCome) {
         toCome = countToCome;
-        toComeMassG = massG;
     }
 
     /** Ammonia and nitrite were read at one visit, mg N/L. */
@@ -134,10 +131,6 @@ final class Stocking {
 
     int toCome() {
         return toCome;
-    }
-
-    double toComeMassG() {
-        return toComeMassG;
     }
 
     /** Fish moved or bought so far. */

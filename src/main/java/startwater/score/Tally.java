@@ -11,9 +11,7 @@ import startwater.tank.TankLayout;
  * each by its share of the planned number. A fish that is nowhere yet does not grow. Mutable, for one roll-out.
  */
 final class Tally {
-    private static final int[] KEPT = {
-        TankLayout.GROWTH_LOST, TankLayout.WASTED, TankLayout.STRESS, TankLayout.SHOCK
-    };
+    private static final int[] KEPT = {TankLayout.GROWTH_LOST, TankLayout.WASTED, TankLayout.STRESS, TankLayout.SHOCK};
     private static final int GROWTH = 0;
 
     private final double planned;

@@ -63,7 +63,8 @@ public final class TrialFit {
     static List<String> exposed(Scenario s, List<Row> rows) {
         Row careful = row(rows, Policies.CAREFUL.id());
         return s.exposes().stream()
-                .filter(habit -> marksTell(careful, row(rows, habit)) && deathsTell(s, habit, careful, row(rows, habit)))
+                .filter(habit ->
+                        marksTell(careful, row(rows, habit)) && deathsTell(s, habit, careful, row(rows, habit)))
                 .toList();
     }
 

@@ -49,8 +49,7 @@ class NurseryLossTest {
         assertThat(summary.ownAlive()).isEqualTo(living(run)).isLessThan(595);
         assertThat(summary.nothingAlive()).isEqualTo(summary.ownAlive());
         assertThat(summary.expectedDeaths()).isGreaterThan(5);
-        assertThat(summary.luck())
-                .isCloseTo(summary.expectedDeaths() - (600 - summary.ownAlive()), within(1e-9));
+        assertThat(summary.luck()).isCloseTo(summary.expectedDeaths() - (600 - summary.ownAlive()), within(1e-9));
     }
 
     @Test
@@ -74,8 +73,8 @@ class NurseryLossTest {
         assertThat(options).hasSizeLessThanOrEqualTo(Options.MOST);
         assertThat(options).extracting(Decision::stock).contains(0.0, 0.2, 0.5, 1.0);
         assertThat(options).anyMatch(d -> d.ripeMedia() > 0);
-        List<Decision> other = Judge.score(c.choosing(Decision.LEAVE_ALONE.withStock(0.37)), 8)
-                .options();
+        List<Decision> other =
+                Judge.score(c.choosing(Decision.LEAVE_ALONE.withStock(0.37)), 8).options();
         assertThat(other.subList(0, options.size())).isEqualTo(options);
     }
 }

@@ -180,8 +180,8 @@ enum RankingTanks {
                 .set("decisionVisits", "[0, 2, 4]")
                 .block(
                         "unknowns",
-                        "\n  aobSeedShare: {lognormal: {median: " + aob + ", sd: 0.3}}\n  nobSeedShare: {lognormal: {median: "
-                                + nob + ", sd: 0.3}}");
+                        "\n  aobSeedShare: {lognormal: {median: " + aob
+                                + ", sd: 0.3}}\n  nobSeedShare: {lognormal: {median: " + nob + ", sd: 0.3}}");
     }
 
     /** Ammonia goes within a day and nitrite stands high; a dense stock waits. */
@@ -200,7 +200,9 @@ enum RankingTanks {
 
     /** A ripe filter that clears both, and no more fish to come than it carries. */
     Scenario proved() {
-        return unstocked("proved", plenty() / 2, 0.35, 0.35).block("start", doses(1)).made();
+        return unstocked("proved", plenty() / 2, 0.35, 0.35)
+                .block("start", doses(1))
+                .made();
     }
 
     /** Fish whose full ration is about what half of the 6 m2 of the fishless drill carries at this temperature. */

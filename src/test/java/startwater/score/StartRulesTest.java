@@ -14,7 +14,8 @@ import startwater.strip.Pad;
 /** Rules 13 and 14: what proves a filter, how many fish follow from it, and when it is rinsed. */
 class StartRulesTest {
     private static final Scenario BOUGHT = BentDrill.fishless("start-rules").made();
-    private static final Scenario BESIDE = BentDrill.beside("start-rules-beside").made();
+    private static final Scenario BESIDE =
+            BentDrill.beside("start-rules-beside").made();
 
     private int day;
 
@@ -28,7 +29,7 @@ class StartRulesTest {
         book.arrive(
                 minute,
                 minute + Calendar.DAY,
-                new Notebook.Sight(26, 7, alive > 0 ? FishMood.CALM : null, true, flow, 0, alive, toCome, 10));
+                new Notebook.Sight(26, 7, alive > 0 ? FishMood.CALM : null, true, flow, 0, alive, toCome));
         book.read(Pad.AMMONIA, ammonia);
         book.read(Pad.NITRITE, nitrite);
         book.read(Pad.NITRATE, 10);

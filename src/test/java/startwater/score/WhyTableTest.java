@@ -143,7 +143,16 @@ class WhyTableTest {
 
     @Test
     void everySentenceReadsInBothLanguages() {
-        for (String name : List.of("toxic", "away", "nitrite short", "fishless, half-way", "scrubbed", "cold", "fishless, proved", "nursery, dying", "nursery, too early")) {
+        for (String name : List.of(
+                "toxic",
+                "away",
+                "nitrite short",
+                "fishless, half-way",
+                "scrubbed",
+                "cold",
+                "fishless, proved",
+                "nursery, dying",
+                "nursery, too early")) {
             for (Verdict.Line line : Judge.judge(WhyCases.named(name)).lines()) {
                 for (String language : List.of("en", "es")) {
                     assertThat(WhyText.in(Locale.forLanguageTag(language)).format(line))
