@@ -21,7 +21,7 @@ final class EndPage {
     void print(DrillRun run, RunSummary end) {
         terminal.gap();
         terminal.say("== " + texts.text("play.end") + " ==");
-        Scenario.Fish fish = run.scenario().fish();
+        Scenario.Fish fish = run.scenario().fishHereOrPlanned();
         if (fish != null) {
             terminal.say(texts.text("play.endAlive", end.ownAlive(), fish.count()));
             terminal.say(texts.text("play.endRules", end.rulesAlive(), end.nothingAlive()));

@@ -14,7 +14,6 @@ import startwater.score.Policy;
 import startwater.score.PolicyPlayer;
 import startwater.tank.TankFlows;
 import startwater.tank.TankLayout;
-import startwater.tank.TankReadings;
 
 /** One policy on many hidden tanks: seeds run side by side, results in the order of the seeds. */
 record PolicyRuns(Scenario scenario, Policy policy, List<DrillRun> runs) {
@@ -45,9 +44,9 @@ record PolicyRuns(Scenario scenario, Policy policy, List<DrillRun> runs) {
         return s.withKeeper(new Scenario.Keeper(k.visitsAtHours(), days, k.away(), k.decisions(), k.decisionVisits()));
     }
 
-    /** Fish at the first visit. */
+    /** Fish at the first visit, or those planned; 0 without any. */
     int fish() {
-        return scenario.fish() == null ? 0 : scenario.fish().count();
+        return scenario.stockCount();
     }
 
     /** Mean share of the fish that die, by the hazards of each tank, so that it is the sum of its causes; 0..1. */
@@ -58,7 +57,7 @@ record PolicyRuns(Scenario scenario, Policy policy, List<DrillRun> runs) {
     }
 
     double deathsFraction(Stressor cause) {
-        return fish() == 0 ? 0 : mean(run -> TankReadings.deathsBy(run.hidden().state(), 0, cause));
+        return mean(run -> Outcome.deathsFraction(run, cause));
     }
 
     /** Mean days from the first visit in which the filter could not yet carry the full ration. */
@@ -80,9 +79,7 @@ record PolicyRuns(Scenario scenario, Policy policy, List<DrillRun> runs) {
     /** Share of the fish that die, by the hazards of each tank, at a quantile over the tanks. @param share 0..1 */
     double deathsQuantile(double share) {
         double[] each = runs.stream()
-                .mapToDouble(run -> fish() == 0
-                        ? 0
-                        : 1 - TankReadings.survivalOf(run.hidden().state(), 0))
+                .mapToDouble(run -> Outcome.of(run).deathsFraction())
                 .sorted()
                 .toArray();
         double place = share * (each.length - 1);

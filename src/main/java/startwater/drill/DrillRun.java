@@ -354,6 +354,9 @@ public final class DrillRun {
         Decision acted = fromShelf(attendant.decide(scenario, calendar, log())).withFollowUp(Decision.FollowUp.NONE);
         past = past.plus(now().decided(acted, null));
         sim.act(acted);
+        if (acted.stock() > 0) {
+            arrivals();
+        }
         note(sim.state(), sim.day());
         return acted;
     }

@@ -262,7 +262,8 @@ public record Scenario(
      * @param chlorideStrips number of chloride strips
      * @param oxygenMeter whether there is one
      * @param phMeter whether there is one
-     * @param ripeMediaShare what a bag of ripe media carries of both groups, share of this filter's capacity; 0: no bag
+     * @param ripeMediaShare what a bag of ripe media carries of both groups, share of this filter's capacity; 0: no bag, and
+     *     beside a nursery ripe media are those of its filter
      * @param spareAirKlaPerHour oxygen transfer of spare air that needs no mains power, at 20 °C, 1/h; 0: none
      */
     public record Shelf(
@@ -305,7 +306,8 @@ public record Scenario(
 
     /**
      * A second system that runs beside this one by its own standing orders: the learner reads and decides for this one
-     * only. Its fish, fed at the same hours, are the planned ones; a decision that stocks moves them over, and ripe media come from its filter.
+     * only. Its fish, fed at the same hours, are the planned ones; a decision that stocks moves them over. Ripe media come from
+     * its filter, unless there is a bag of them on the shelf.
      *
      * @param system its water, filter and air
      * @param fish its fish at the first visit
@@ -405,6 +407,17 @@ public record Scenario(
     /** Fish in it at the first visit; 0 in a system without. */
     public int fishCount() {
         return fish == null ? 0 : fish.count();
+    }
+
+    /** Whether ripe media come from a bag on the shelf. */
+    public boolean bagged() {
+        return shelf.ripeMediaShare() > 0;
+    }
+
+    /** Fish that all shares of the stock refer to: those in it, or where there are none yet those planned; 0 without. */
+    public int stockCount() {
+        Fish stock = fishHereOrPlanned();
+        return stock == null ? 0 : stock.count();
     }
 
     /** The same drill with the keeper there again from a day on. @param day days since the system was filled */

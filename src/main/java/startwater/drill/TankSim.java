@@ -295,9 +295,9 @@ public final class TankSim {
         }
     }
 
-    /** Ripe media go in: a share of the nursery's, or of the bag on the shelf. */
+    /** Ripe media go in: a share of the bag on the shelf, or where there is none of the nursery's. */
     private void media(double share) {
-        if (nursery != null) {
+        if (nursery != null && !scenario.bagged()) {
             double[] before = seen();
             Transfer.media(nursery.y, y, share);
             watch.counted(this, before);
@@ -328,9 +328,9 @@ public final class TankSim {
                 : planned == null || toCome == 0 ? 0 : planned.massG();
     }
 
-    /** Share of the bag of ripe media that is left, 0..1; 1 beside a nursery. */
+    /** Share of the bag of ripe media that is left, 0..1; 1 beside a nursery whose own media may be taken. */
     public double bagLeft() {
-        return nursery != null ? 1 : scenario.shelf().ripeMediaShare() > 0 ? bag : 0;
+        return scenario.bagged() ? bag : nursery != null ? 1 : 0;
     }
 
     /** The nursery beside, or null. */
@@ -360,6 +360,36 @@ public final class TankSim {
         double[] before = seen();
         TankStart.counted(y, draw.parameters(), alive);
         watch.counted(this, before);
+    }
+
+    /** The fish still to come are counted: so many live in the nursery. */
+    public void countedBeside(int alive) {
+        if (nursery != null) {
+            nursery.counted(alive);
+        }
+    }
+
+    /** From here on harm counts, here and in the nursery: who lives now is the stock. */
+    public void fromHere() {
+        TankStart.fromHere(y, draw.parameters());
+        if (nursery != null) {
+            nursery.fromHere();
+        }
+    }
+
+    /** Fish that died of a cause here and in the nursery, expected number were all as sensitive as this stratum. */
+    public double dead(int stratum, Stressor cause) {
+        return TankReadings.deadBy(y, stratum, cause) + deadBeside(stratum, cause);
+    }
+
+    /** Those of them that the nursery still counts: a fish that is moved takes its share of the dead along. */
+    public double deadBeside(int stratum, Stressor cause) {
+        return nursery == null ? 0 : nursery.dead(stratum, cause);
+    }
+
+    /** Fish alive here, expected number. */
+    public double living() {
+        return TankReadings.fishAlive(y, draw.parameters().strata());
     }
 
     /** The state, laid out as {@link TankLayout} says. Read it, do not write to it. */

@@ -24,7 +24,7 @@ public record Act(List<String> parts) {
         add(parts, d.bicarbonateG() > 0, "buffer");
         add(parts, d.sodaAshG() > 0, "soda");
         add(parts, d.ammoniumChlorideG() > 0, "ammonium");
-        add(parts, d.stock() > 0, "stock");
+        add(parts, d.stock() > 0, "stock-" + Math.max(1, Math.round(5 * d.stock())));
         add(parts, d.ripeMedia() > 0, "ripe-media");
         add(parts, d.air() == Decision.Air.OFF, "air-off");
         add(parts, d.air() == Decision.Air.SPARE, "spare-air");
@@ -48,7 +48,8 @@ public record Act(List<String> parts) {
         return new Act(List.of(code.split("\\+")));
     }
 
-    /** One word for it, for example {@code half-feed+change-2+salt}; a change counts in quarters of the water. */
+    /** One word for it, for example {@code half-feed+change-2+salt}; a change counts in quarters of the water,
+     * stocking in fifths of the fish that were planned. */
     public String code() {
         return String.join("+", parts);
     }

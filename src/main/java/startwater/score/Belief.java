@@ -173,7 +173,7 @@ final class Belief {
     private static Belief weighed(
             Scenario s, Calendar calendar, DrillLog log, Plausible[] waters, double[] logs, int odd, int readings) {
         VisitRecord now = log.last();
-        int before = aliveBefore(s, log, log.size() - 1);
+        Counted before = Counted.before(s, log, log.size() - 1);
         double[][] each = new double[waters.length][now.written().size()];
         double[] weightsBefore = WeightedSample.normalised(logs);
         IntStream.range(0, waters.length)
@@ -190,13 +190,6 @@ final class Belief {
         int all = readings + now.written().size();
         Belief belief = new Belief(s, calendar, log, waters, logs, oddNow, all);
         return log.size() > 1 && belief.effective() < waters.length / 2.0 ? belief.renewed(waters.length) : belief;
-    }
-
-    private static int aliveBefore(Scenario s, DrillLog log, int at) {
-        if (s.fish() == null) {
-            return 0;
-        }
-        return at == 0 ? s.fish().count() : log.visits().get(at - 1).seen().alive();
     }
 
     /** Number of waters that the weights amount to. */
@@ -323,7 +316,7 @@ final class Belief {
         Plausible p = Plausible.of(scenario, calendar, scores, STRATA, stepper);
         for (int v = 0; v < log.size(); v++) {
             VisitRecord visit = log.visits().get(v);
-            p.observe(visit, aliveBefore(scenario, log, v), stepper, null);
+            p.observe(visit, Counted.before(scenario, log, v), stepper, null);
             if (v < log.size() - 1) {
                 p.follow(visit);
             }

@@ -5,6 +5,7 @@ import startwater.drill.Calendar;
 import startwater.drill.DrillLog;
 import startwater.drill.Scenario;
 import startwater.drill.VisitRecord;
+import startwater.fish.Stressor;
 import startwater.quantity.Stream;
 import startwater.tank.FastStepper;
 
@@ -28,16 +29,16 @@ final class Expectation {
                     startwater.drill.TankDraw.scores(Stream.of(s.id().hashCode(), FRESH, i)),
                     Belief.STRATA,
                     stepper);
-            weights[i] = StrictMath.exp(tank.observe(log.visits().get(0), s.fishCount(), stepper, null));
+            weights[i] = StrictMath.exp(tank.observe(log.visits().get(0), Counted.before(s, log, 0), stepper, null));
             for (VisitRecord v : log.visits()) {
                 tank.sim().goTo(v.minute(), stepper);
                 tank.follow(v);
             }
-            double alive = 0;
             for (int k = 0; k < Belief.STRATA; k++) {
-                alive += tank.stratum(k) * tank.sim().survival(k);
+                for (Stressor cause : Stressor.values()) {
+                    dead[i] += tank.stratum(k) * tank.sim().dead(k, cause);
+                }
             }
-            dead[i] = s.fishCount() * (1 - alive);
         });
         double sum = 0;
         double total = 0;

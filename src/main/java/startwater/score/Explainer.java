@@ -81,6 +81,7 @@ final class Explainer {
         }
         if (!book.fishIn()) {
             saidFishless();
+            saidNursery();
             return;
         }
         boolean nitriteFirst = verdict.decisive().variable() == Variable.EFFECTIVE_NITRITE;
@@ -93,6 +94,7 @@ final class Explainer {
         }
         saidOxygen();
         saidAlkalinity();
+        saidNursery();
     }
 
     private void saidFishless() {
@@ -107,6 +109,20 @@ final class Explainer {
         }
         if (tan > 4) {
             say("said.fishless.over", Severity.HARM, tan, 4);
+        }
+        if (book.stocking().passes() > 0) {
+            say(
+                    "said.proof",
+                    Severity.FACT,
+                    book.stocking().passes(),
+                    100 * book.stocking().provedShare());
+        }
+    }
+
+    private void saidNursery() {
+        Stocking stocking = book.stocking();
+        if (stocking.lostBeside() > 0) {
+            say("said.nursery", Severity.HARM, stocking.lostBeside(), stocking.toCome());
         }
     }
 
@@ -194,10 +210,10 @@ final class Explainer {
     private void costs() {
         Verdict.Option own = verdict.chosen();
         Verdict.Option best = verdict.best();
-        Scenario scenario = scored.belief().scenario();
         if (verdict.own() == 0 || verdict.regret() <= Math.max(2 * verdict.standardError(), 0.05)) {
-            if (scenario.fish() != null && own.deaths() >= HARDLY_A_FISH) {
+            if (own.deaths() >= HARDLY_A_FISH) {
                 say("costs.best.deaths", Severity.BEST, own.deaths(), verdict.stock(), verdict.days());
+                where(own);
             } else {
                 say("costs.best", Severity.BEST);
             }
@@ -212,9 +228,22 @@ final class Explainer {
                     verdict.days(),
                     best.decision(),
                     best.deaths());
+            where(own);
             cause(own, best);
         }
         part(own, best);
+    }
+
+    /** In which of two waters they die, where some or all do so in the nursery. */
+    private void where(Verdict.Option own) {
+        double here = own.deaths() - own.deathsBeside();
+        if (own.deathsBeside() >= HARDLY_A_FISH) {
+            if (here >= HARDLY_A_FISH) {
+                say("costs.where", Severity.FACT, own.deathsBeside(), here);
+            } else {
+                say("costs.nursery", Severity.FACT);
+            }
+        }
     }
 
     private void cause(Verdict.Option own, Verdict.Option best) {
@@ -275,6 +304,9 @@ final class Explainer {
         if (verdict.chosen().decision().filter() != Decision.FilterCare.LEAVE) {
             numbers.add(13);
         }
+        if (verdict.chosen().decision().stock() > 0 && !numbers.contains(14)) {
+            numbers.add(14);
+        }
         if (tooColdOrWarmToFeed()) {
             numbers.add(10);
         }
@@ -295,7 +327,7 @@ final class Explainer {
 
     /** Whether the fish would take less than half of what they take at their best, for the temperature alone. */
     private boolean tooColdOrWarmToFeed() {
-        Scenario.Fish fish = scored.belief().scenario().fish();
+        Scenario.Fish fish = scored.belief().scenario().fishHereOrPlanned();
         return fish != null
                 && book.fishIn()
                 && Species.byId(fish.species()).appetite().temperature(book.temperatureC()) < 0.5;

@@ -81,6 +81,7 @@ final class FlipSearch {
         all.add(own.withAir(before.air()));
         all.add(own.withFilter(before.filter()));
         all.add(own.withStock(before.stock()));
+        all.add(own.withRipeMedia(before.ripeMedia()));
         all.add(own.withNeutralise(before.neutralise()));
         all.add(own.withFollowUp(before.helpers()));
         all.remove(own);
@@ -205,7 +206,6 @@ final class FlipSearch {
         return a.feed() != b.feed()
                 || a.change() != b.change()
                 || a.stock() != b.stock()
-                || a.filter() != b.filter()
                 || !Options.kind(a).equals(Options.kind(b));
     }
 

@@ -356,6 +356,7 @@ public final class Judge {
                     losses.mean(o, Component.DEATHS) * perPercent,
                     losses.deathsQuantile(o, 0.1) * perPercent,
                     losses.deathsQuantile(o, 0.9) * perPercent,
+                    losses.meanDeathsBeside(o) * perPercent,
                     Arrays.stream(Stressor.values())
                             .map(s -> losses.meanDeaths(option, s) * perPercent)
                             .toList(),

@@ -3,23 +3,18 @@ package startwater.score;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import startwater.drill.Decision;
-import startwater.fish.Stressor;
 import startwater.tank.FastStepper;
 
 /** Follows options on plausible waters and keeps what came out, so that nothing is followed twice. */
 final class LossTable {
     private final Belief belief;
     private final Rollout rollout;
-    private final Map<Decision, Row> rows = new HashMap<>();
-
-    /** Results of one option by water, stratum and part; null where it was not followed yet. */
-    private record Row(double[][][] parts, double[][][] deaths) {
-        static Row empty(int waters) {
-            return new Row(new double[waters][][], new double[waters][][]);
-        }
-    }
+    /** Results of options by water; null where one was not followed yet. */
+    private final Map<Decision, @Nullable Bill[]> rows = new HashMap<>();
 
     LossTable(Belief belief, Rollout rollout) {
         this.belief = belief;
@@ -35,39 +30,38 @@ final class LossTable {
     Losses of(List<Decision> options, int stride) {
         int[] waters =
                 IntStream.range(0, belief.waters()).filter(w -> w % stride == 0).toArray();
-        Row[] all = new Row[options.size()];
+        @Nullable Bill[][] all = new Bill[options.size()][];
         for (int o = 0; o < all.length; o++) {
-            all[o] = rows.computeIfAbsent(options.get(o), d -> Row.empty(belief.waters()));
+            all[o] = rows.computeIfAbsent(options.get(o), d -> new Bill[belief.waters()]);
         }
         IntStream.range(0, waters.length).parallel().forEach(i -> follow(options, all, waters[i]));
         return losses(all, waters);
     }
 
-    private void follow(List<Decision> options, Row[] all, int water) {
+    private void follow(List<Decision> options, @Nullable Bill[][] all, int water) {
         FastStepper stepper = new FastStepper();
         for (int o = 0; o < all.length; o++) {
-            if (all[o].parts()[water] == null) {
-                double[][] parts = new double[Belief.STRATA][Component.values().length];
-                double[][] deaths = new double[Belief.STRATA][Stressor.COUNT];
-                rollout.follow(options.get(o), water, stepper, parts, deaths, null, 0);
-                all[o].parts()[water] = parts;
-                all[o].deaths()[water] = deaths;
+            if (all[o][water] == null) {
+                all[o][water] = rollout.follow(options.get(o), water, stepper, null, 0);
             }
         }
     }
 
-    private Losses losses(Row[] all, int[] waters) {
+    private Losses losses(@Nullable Bill[][] all, int[] waters) {
         int strata = Belief.STRATA;
         double[][][] parts = new double[all.length][waters.length * strata][];
         double[][][] deaths = new double[all.length][waters.length * strata][];
+        double[][] beside = new double[all.length][waters.length * strata];
         double[] believed = belief.tankWeights();
         double[] weights = new double[waters.length * strata];
         double sum = 0;
         for (int i = 0; i < weights.length; i++) {
             int water = waters[i / strata];
             for (int o = 0; o < all.length; o++) {
-                parts[o][i] = all[o].parts()[water][i % strata];
-                deaths[o][i] = all[o].deaths()[water][i % strata];
+                Bill bill = Objects.requireNonNull(all[o][water]);
+                parts[o][i] = bill.parts()[i % strata];
+                deaths[o][i] = bill.deaths()[i % strata];
+                beside[o][i] = bill.beside()[i % strata];
             }
             weights[i] = believed[water * strata + i % strata];
             sum += weights[i];
@@ -75,6 +69,6 @@ final class LossTable {
         for (int i = 0; i < weights.length; i++) {
             weights[i] = sum > 0 ? weights[i] / sum : 1.0 / weights.length;
         }
-        return new Losses(parts, deaths, weights, strata);
+        return new Losses(parts, deaths, beside, weights, strata);
     }
 }

@@ -33,6 +33,8 @@ final class LossWeights {
     static final double SALT_FREE_PER_NITRITE = 40;
     /** Without fish: per day until the filter carries the planned ration and both readings are under 1. */
     static final double FISHLESS_DELAY = 0.10;
+    /** The same visits: per full-ration day lost; fish that are nowhere yet lose every day. */
+    static final double FISHLESS_GROWTH = 0.10;
     /** Ammonium, per 2 mg/L dosed; no job beside it, since topping up is what a fishless start is made of. */
     static final double AMMONIUM = 0.03;
     /** What lies beyond the horizon: net growth per day of a group that is behind, for the days still to come. */

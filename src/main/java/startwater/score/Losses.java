@@ -8,21 +8,28 @@ import startwater.fish.Stressor;
  * tenth, other weights, causes of death and the worth of a test all follow.
  *
  * <p>{@code parts[option][tank][component]} in % of the stock, {@code deaths[option][tank][stressor]} in % of the stock,
- * {@code weights[tank]} the belief in each tank, adding up to 1. Immutable by convention: arrays are cloned at the border.
+ * {@code beside[option][tank]} those of the deaths that fell in a nursery, {@code weights[tank]} the belief in each tank, adding up to 1. Immutable by convention: arrays are cloned at the border.
  */
 public final class Losses {
     private final double[][][] parts;
     private final double[][][] deaths;
+    private final double[][] beside;
     private final double[] weights;
     private final int perWater;
 
     /** @param perWater tanks in a row that share one water, and so are no independent witnesses */
     Losses(double[][][] parts, double[][][] deaths, double[] weights, int perWater) {
+        this(parts, deaths, new double[parts.length][weights.length], weights, perWater);
+    }
+
+    /** The same where some die in a nursery. */
+    Losses(double[][][] parts, double[][][] deaths, double[][] beside, double[] weights, int perWater) {
         if (parts.length != deaths.length) {
             throw new IllegalArgumentException("Losses: " + parts.length + " options but deaths of " + deaths.length);
         }
         this.parts = parts;
         this.deaths = deaths;
+        this.beside = beside;
         if (perWater < 1 || weights.length % perWater != 0) {
             throw new IllegalArgumentException(
                     "Losses: " + weights.length + " tanks cannot share waters by " + perWater + ".");
@@ -33,7 +40,7 @@ public final class Losses {
 
     /** The same losses under another belief. @param other weights of the tanks, adding up to 1 */
     public Losses weighed(double[] other) {
-        return new Losses(parts, deaths, other, perWater);
+        return new Losses(parts, deaths, beside, other, perWater);
     }
 
     /** The losses of these options and of more, over the same tanks. */
@@ -42,7 +49,9 @@ public final class Losses {
         double[][][] allDeaths = Arrays.copyOf(deaths, deaths.length + more.deaths.length);
         System.arraycopy(more.parts, 0, allParts, parts.length, more.parts.length);
         System.arraycopy(more.deaths, 0, allDeaths, deaths.length, more.deaths.length);
-        return new Losses(allParts, allDeaths, weights, perWater);
+        double[][] allBeside = Arrays.copyOf(beside, beside.length + more.beside.length);
+        System.arraycopy(more.beside, 0, allBeside, beside.length, more.beside.length);
+        return new Losses(allParts, allDeaths, allBeside, weights, perWater);
     }
 
     public int options() {
@@ -94,6 +103,15 @@ public final class Losses {
         double sum = 0;
         for (int t = 0; t < weights.length; t++) {
             sum += weights[t] * deaths[option][t][cause.ordinal()];
+        }
+        return sum;
+    }
+
+    /** Expected deaths in a nursery beside, % of the stock. */
+    public double meanDeathsBeside(int option) {
+        double sum = 0;
+        for (int t = 0; t < weights.length; t++) {
+            sum += weights[t] * beside[option][t];
         }
         return sum;
     }

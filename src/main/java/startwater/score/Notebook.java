@@ -34,6 +34,9 @@ public final class Notebook {
     private boolean airSeenOn = true;
     private int found;
     private int alive;
+    private int flowPercent = 100;
+    private boolean airFailed;
+    private final Stocking stocking;
     private double saltLeftG;
     private double bicarbonateLeftG;
     private double ammoniumLeftG;
@@ -41,7 +44,12 @@ public final class Notebook {
     private int decisions;
 
     public Notebook(Scenario scenario) {
+        this(scenario, new Stocking(scenario));
+    }
+
+    private Notebook(Scenario scenario, Stocking stocking) {
         this.scenario = scenario;
+        this.stocking = stocking;
         this.volumeL = scenario.system().volumeL();
         java.util.Arrays.fill(value, Double.NaN);
         java.util.Arrays.fill(readAt, Integer.MIN_VALUE / 2);
@@ -52,7 +60,7 @@ public final class Notebook {
     }
 
     public Notebook copy() {
-        Notebook copy = new Notebook(scenario);
+        Notebook copy = new Notebook(scenario, stocking.copy());
         System.arraycopy(value, 0, copy.value, 0, value.length);
         System.arraycopy(readAt, 0, copy.readAt, 0, readAt.length);
         copy.minute = minute;
@@ -64,6 +72,8 @@ public final class Notebook {
         copy.airSeenOn = airSeenOn;
         copy.found = found;
         copy.alive = alive;
+        copy.flowPercent = flowPercent;
+        copy.airFailed = airFailed;
         copy.saltLeftG = saltLeftG;
         copy.bicarbonateLeftG = bicarbonateLeftG;
         copy.ammoniumLeftG = ammoniumLeftG;
@@ -97,38 +107,66 @@ public final class Notebook {
         arrive(
                 atMinute,
                 nextVisitMinute,
-                seen.temperatureC(),
-                seen.oxygenMgPerL() == null ? Double.NaN : seen.oxygenMgPerL(),
-                seen.mood(),
-                seen.air(),
-                seen.found(),
-                seen.alive());
+                new Sight(
+                        seen.temperatureC(),
+                        seen.oxygenMgPerL() == null ? Double.NaN : seen.oxygenMgPerL(),
+                        seen.mood(),
+                        seen.air(),
+                        seen.flowPercent(),
+                        seen.found(),
+                        seen.alive(),
+                        seen.toCome()));
     }
 
-    void arrive(
-            int atMinute,
-            int nextVisitMinute,
-            double seenTemperatureC,
-            double seenOxygen,
-            @Nullable FishMood seenMood,
-            boolean airOn,
-            int seenFound,
-            int seenAlive) {
+    /**
+     * What a keeper goes by without a strip.
+     *
+     * @param temperatureC °C
+     * @param oxygenMgPerL by meter, mg/L; NaN without one
+     * @param mood what the fish show, or null without fish
+     * @param air whether the air runs
+     * @param flowPercent flow through the filter, % of that through a clean one
+     * @param found dead fish found since the visit before
+     * @param alive fish counted alive
+     * @param toCome fish still to come: alive in the nursery, or not yet bought
+     */
+    record Sight(
+            double temperatureC,
+            double oxygenMgPerL,
+            @Nullable FishMood mood,
+            boolean air,
+            int flowPercent,
+            int found,
+            int alive,
+            int toCome) {}
+
+    void arrive(int atMinute, int nextVisitMinute, Sight sight) {
         previousVisit = minute == 0 ? previousVisit : minute;
         minute = atMinute;
         nextVisit = nextVisitMinute;
-        temperatureC = seenTemperatureC;
-        oxygenMgPerL = seenOxygen;
-        mood = seenMood;
-        airSeenOn = airOn;
-        found = seenFound;
-        alive = seenAlive;
+        temperatureC = sight.temperatureC();
+        oxygenMgPerL = sight.oxygenMgPerL();
+        mood = sight.mood();
+        airSeenOn = sight.air();
+        airFailed |= !airSeenOn;
+        flowPercent = sight.flowPercent();
+        found = sight.found();
+        alive = sight.alive();
+        stocking.seen(sight.toCome());
     }
 
     /** Writes a reading. */
     void read(Pad pad, double reading) {
+        boolean before = bothRead();
         value[pad.ordinal()] = reading;
         readAt[pad.ordinal()] = minute;
+        if (!before && bothRead()) {
+            stocking.tested(minute, value(Pad.AMMONIA), value(Pad.NITRITE), fishIn());
+        }
+    }
+
+    private boolean bothRead() {
+        return readAt[Pad.AMMONIA.ordinal()] == minute && readAt[Pad.NITRITE.ordinal()] == minute;
     }
 
     /** The decision with no more than the books say is left on the shelf. */
@@ -138,9 +176,10 @@ public final class Notebook {
                 .withAmmoniumChloride(Math.min(d.ammoniumChlorideG(), ammoniumLeftG));
     }
 
-    /** Loses every reading, but not when it was taken. */
+    /** Loses every reading and what it proved, but not when it was taken. */
     void forget() {
         java.util.Arrays.fill(value, Double.NaN);
+        stocking.forget();
     }
 
     /** Keeps the books after a decision: shares removed, doses added, by the volume on the sheet. */
@@ -155,10 +194,12 @@ public final class Notebook {
         add(Pad.CHLORIDE, 1000 * d.saltG() * Dose.SODIUM_CHLORIDE.chlorideGPerG() / volumeL);
         add(Pad.ALKALINITY, alkalinityOf(Dose.SODIUM_BICARBONATE, d.bicarbonateG()));
         add(Pad.ALKALINITY, alkalinityOf(Dose.SODIUM_CARBONATE, d.sodaAshG()));
-        add(Pad.AMMONIA, d.ammoniumChlorideG() * Dose.AMMONIUM_CHLORIDE.tanMgPerG() / volumeL);
+        double dosed = d.ammoniumChlorideG() * Dose.AMMONIUM_CHLORIDE.tanMgPerG() / volumeL;
+        add(Pad.AMMONIA, dosed);
         saltLeftG = Math.max(0, saltLeftG - d.saltG());
         bicarbonateLeftG = Math.max(0, bicarbonateLeftG - d.bicarbonateG());
         ammoniumLeftG = Math.max(0, ammoniumLeftG - d.ammoniumChlorideG());
+        stocking.did(d, minute, value(Pad.AMMONIA, dosed));
         last = d;
         decisions++;
     }
@@ -245,6 +286,21 @@ public final class Notebook {
 
     public boolean airSeenOn() {
         return airSeenOn;
+    }
+
+    /** Whether the air was found off at this or an earlier visit. */
+    boolean airFailed() {
+        return airFailed;
+    }
+
+    /** Flow through the filter, % of that through a clean one. */
+    int flowPercent() {
+        return flowPercent;
+    }
+
+    /** What is known of the fish still to come and of what the filter has proved for them. */
+    Stocking stocking() {
+        return stocking;
     }
 
     public int found() {

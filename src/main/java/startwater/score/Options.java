@@ -23,8 +23,15 @@ final class Options {
     /** Of them, those at which nobody else is asked to come. */
     static final int MOST_ALONE = MOST - 2;
 
+    private static final int BEST = 5;
+    private static final int BEST_BESIDE_STOCKING = 2;
     private static final double[] FEEDS = {1, 0.5, 0};
     private static final double[] CHANGES = {0, 0.25, 0.5, 0.75};
+    /** Shares of the planned fish: a fifth, a half, all; none is in every other option. */
+    private static final List<Double> SHARES = List.of(0.2, 0.5, 1.0);
+    /** Share of a nursery's media that may be taken while its fish stay. */
+    private static final double MEDIA_OF_NURSERY = 0.25;
+
     private static final double BUFFER_STEP_MG_PER_L = 30;
     private static final double BUFFER_BELOW_MG_PER_L = 100;
 
@@ -34,12 +41,16 @@ final class Options {
     static List<Decision> grid(Belief belief, Notebook book) {
         Set<Decision> all = new LinkedHashSet<>();
         Scenario s = belief.scenario();
-        all.add(Policies.CAREFUL.decide(book));
-        if (s.fish() == null) {
-            fishless(belief, book, all);
-        } else {
+        Decision rules = Policies.CAREFUL.decide(book);
+        all.add(rules);
+        if (book.fishIn() || s.fish() != null) {
             fishIn(belief, book, all);
+        } else {
+            fishless(belief, book, all);
         }
+        stock(book, rules, all);
+        filter(book, rules, all);
+        spareAir(book, rules, all);
         return List.copyOf(all);
     }
 
@@ -90,6 +101,47 @@ final class Options {
         all.add(nothing.withFilter(FilterCare.SCRUB));
     }
 
+    /** Shares of the fish to come, with what the rules say of the water and without; and ripe media beside or alone. */
+    private static void stock(Notebook book, Decision rules, Set<Decision> all) {
+        Stocking stocking = book.stocking();
+        Decision water = rules.withStock(0).withRipeMedia(0);
+        List<Double> shares = stocking.toCome() > 0 ? SHARES : List.of();
+        for (double share : shares) {
+            for (double feed : new double[] {1, 0.5}) {
+                all.add(Decision.LEAVE_ALONE.withStock(share).withFeed(feed));
+            }
+            all.add(water.withAmmoniumChloride(0).withStock(share));
+        }
+        if (stocking.mediaLeft() > 0 && stocking.planned() > 0) {
+            double media = stocking.mediaOfNursery() ? MEDIA_OF_NURSERY : stocking.mediaLeft();
+            all.add(Decision.LEAVE_ALONE.withRipeMedia(media));
+            all.add(water.withRipeMedia(media));
+            for (double share : shares) {
+                double along = stocking.mediaOfNursery() ? share : media;
+                all.add(Decision.LEAVE_ALONE.withStock(share).withRipeMedia(along));
+            }
+        }
+    }
+
+    /** Where the filter passes less water: rinsed gently, or in the ways that cost it its bacteria. */
+    private static void filter(Notebook book, Decision rules, Set<Decision> all) {
+        if (book.flowPercent() < StandingRules.LOW_FLOW_PERCENT) {
+            for (FilterCare care : List.of(FilterCare.RINSE, FilterCare.SCRUB, FilterCare.DRAIN, FilterCare.LEAVE)) {
+                all.add(rules.withFilter(care));
+            }
+            all.add(Decision.LEAVE_ALONE.withFilter(FilterCare.RINSE));
+        }
+    }
+
+    private static void spareAir(Notebook book, Decision rules, Set<Decision> all) {
+        if (book.scenario().shelf().spareAirKlaPerHour() > 0) {
+            all.add(rules.withAir(Air.SPARE));
+            all.add(rules.withAir(Air.ON));
+            all.add(Decision.LEAVE_ALONE.withAir(Air.SPARE));
+            all.add(Decision.LEAVE_ALONE.withFeed(0).withAir(Air.SPARE));
+        }
+    }
+
     private static double median(Belief belief, Pad pad) {
         return belief.band(w -> Observation.padValue(pad, w.sim().state())).middle();
     }
@@ -117,8 +169,8 @@ final class Options {
     }
 
     /**
-     * The options to keep of the grid: standing rules, doing nothing, holding the feed, the best five, and then the best of
-     * each kind that is not there yet, so that a learner sees unlike ways side by side.
+     * The options to keep of the grid: standing rules, doing nothing, holding the feed, the best five (two where fish are to
+     * come, since every share of them is a kind of its own), and then the best of each kind that is not there yet, so that a learner sees unlike ways side by side.
      *
      * @param grid options as {@link #grid} gives them
      * @param losses expected loss of each on a part of the tanks
@@ -135,9 +187,15 @@ final class Options {
         Set<Decision> kept = new LinkedHashSet<>();
         kept.add(grid.get(0));
         kept.add(Decision.LEAVE_ALONE);
-        kept.add(Decision.LEAVE_ALONE.withFeed(0));
+        if (grid.contains(Decision.LEAVE_ALONE.withFeed(0))) {
+            kept.add(Decision.LEAVE_ALONE.withFeed(0));
+        }
         grid.stream().filter(d -> d.air() == Air.OFF).forEach(kept::add);
-        order.stream().limit(5).map(grid::get).forEach(kept::add);
+        boolean stocks = grid.stream().anyMatch(d -> d.stock() > 0);
+        order.stream()
+                .limit(stocks ? BEST_BESIDE_STOCKING : BEST)
+                .map(grid::get)
+                .forEach(kept::add);
         Set<String> kinds = new LinkedHashSet<>();
         kept.forEach(d -> kinds.add(kind(d)));
         for (int i : order) {
@@ -167,7 +225,11 @@ final class Options {
         return (d.change() > 0 ? "change " : "")
                 + (d.saltG() > 0 ? "salt " : "")
                 + (d.bicarbonateG() > 0 ? "buffer " : "")
-                + (d.air() == Air.OFF ? "still " : "")
+                + (d.air() == Air.OFF ? "still " : d.air() == Air.SPARE ? "spare " : "")
+                + (d.stock() > 0 ? "stock" + Math.round(5 * d.stock()) + " " : "")
+                + (d.ripeMedia() > 0 ? "media " : "")
+                + (d.filter() != FilterCare.LEAVE ? d.filter().name() + " " : "")
+                + (d.ammoniumChlorideG() > 0 ? "ammonium " : "")
                 + (d.helpers() != FollowUp.NONE ? d.helpers().name() + " " : "")
                 + (d.feed() > 0 ? "feed" : "hold");
     }

@@ -65,7 +65,6 @@ final class Paths {
     }
 
     private void record(int option, int water, FastStepper stepper, double[][][] into) {
-        int strata = Belief.STRATA;
         double half = scored.belief().water(water).sim().draw().parameters().chlorideHalfMgPerL();
         int[] next = {0};
         scored.rollout()
@@ -73,8 +72,6 @@ final class Paths {
                         scored.options().get(option),
                         water,
                         stepper,
-                        new double[strata][Component.values().length],
-                        new double[strata][Stressor.COUNT],
                         (minute, y) -> {
                             while (next[0] < minutes.length && minutes[next[0]] <= minute) {
                                 for (Variable v : VARIABLES) {
@@ -168,7 +165,10 @@ final class Paths {
     }
 
     private Variable variable(Losses losses, int ownOption, int bestOption) {
-        if (scored.belief().scenario().fish() == null) {
+        if (scored.belief().scenario().fish() == null
+                && !scored.book().fishIn()
+                && !stocks(ownOption)
+                && !stocks(bestOption)) {
             return Variable.TOTAL_AMMONIA;
         }
         int worst = 0;
@@ -192,6 +192,10 @@ final class Paths {
         double ammonia = peakShare(Variable.TOXIC_AMMONIA);
         double nitrite = peakShare(Variable.EFFECTIVE_NITRITE);
         return ammonia >= nitrite ? Variable.TOXIC_AMMONIA : Variable.EFFECTIVE_NITRITE;
+    }
+
+    private boolean stocks(int option) {
+        return scored.options().get(option).stock() > 0;
     }
 
     private static @org.jspecify.annotations.Nullable Variable of(Stressor cause) {

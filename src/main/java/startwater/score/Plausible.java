@@ -38,14 +38,16 @@ final class Plausible {
     private final TankSim sim;
     private final double[] strata;
     private final double[] hazardSeen;
+    private final double[] hazardSeenBeside;
     private double logLikelihood;
     private double latest;
 
-    private Plausible(double[] scores, TankSim sim, double[] strata, double[] hazardSeen) {
+    private Plausible(double[] scores, TankSim sim, double[] strata, double[] hazardSeen, double[] hazardSeenBeside) {
         this.scores = scores;
         this.sim = sim;
         this.strata = strata;
         this.hazardSeen = hazardSeen;
+        this.hazardSeenBeside = hazardSeenBeside;
     }
 
     /** A tank with these scores, brought to the first visit. */
@@ -53,7 +55,8 @@ final class Plausible {
         TankDraw draw = TankDraw.of(s, scores, sensitivity(s, strata));
         double[] even = new double[strata];
         Arrays.fill(even, 1.0 / strata);
-        return new Plausible(scores, TankSim.atFirstVisit(s, calendar, draw, stepper), even, new double[strata]);
+        return new Plausible(
+                scores, TankSim.atFirstVisit(s, calendar, draw, stepper), even, new double[strata], new double[strata]);
     }
 
     /** Strata stand at the middles of equal shares of the prior. */
@@ -66,7 +69,8 @@ final class Plausible {
     }
 
     Plausible copy() {
-        Plausible copy = new Plausible(scores, sim.copy(), strata.clone(), hazardSeen.clone());
+        Plausible copy =
+                new Plausible(scores, sim.copy(), strata.clone(), hazardSeen.clone(), hazardSeenBeside.clone());
         copy.logLikelihood = logLikelihood;
         copy.latest = latest;
         return copy;
@@ -75,14 +79,21 @@ final class Plausible {
     /**
      * Runs on to a visit and weighs what was seen and written there.
      *
-     * @param aliveBefore fish counted at the visit before
+     * @param before fish counted when the visit before was over
      * @param each gets the log likelihood of every written reading, in order; may be null
      * @return the log likelihood of all evidence of this visit
      */
-    double observe(VisitRecord v, int aliveBefore, Stepper stepper, double @Nullable [] each) {
+    double observe(VisitRecord v, Counted before, Stepper stepper, double @Nullable [] each) {
         sim.goTo(v.minute(), stepper);
         double[] y = sim.state();
-        double log = deaths(v.seen(), aliveBefore) + eyes(v.seen(), y);
+        double log = deaths(sim, hazardSeen, v.seen().found(), before.here());
+        TankSim nursery = sim.nursery();
+        if (nursery != null) {
+            int lost = Math.max(0, before.beside() - v.seen().toCome());
+            log += deaths(nursery, hazardSeenBeside, lost, before.beside());
+            sim.countedBeside(v.seen().toCome());
+        }
+        log += eyes(v.seen(), y);
         for (int i = 0; i < v.written().size(); i++) {
             Written w = v.written().get(i);
             double one = StrictMath.log(Observation.likelihood(w, y, sim.draw()));
@@ -112,16 +123,17 @@ final class Plausible {
         }
     }
 
-    private double deaths(Seen seen, int aliveBefore) {
+    /** How well the deaths in one water fit. @param seenHazard hazards up to the count before; brought up to this one */
+    private double deaths(TankSim where, double[] seenHazard, int found, int aliveBefore) {
         if (aliveBefore <= 0) {
             return 0;
         }
         double sum = 0;
         for (int k = 0; k < strata.length; k++) {
-            double hazard = -StrictMath.log(Math.max(1e-300, sim.survival(k)));
-            double met = Math.max(0, hazard - hazardSeen[k]) + STRAY_HAZARD;
-            hazardSeen[k] = hazard;
-            strata[k] *= StrictMath.exp(logBinomial(seen.found(), aliveBefore, met)) + 1e-12;
+            double hazard = -StrictMath.log(Math.max(1e-300, where.survival(k)));
+            double met = Math.max(0, hazard - seenHazard[k]) + STRAY_HAZARD;
+            seenHazard[k] = hazard;
+            strata[k] *= StrictMath.exp(logBinomial(found, aliveBefore, met)) + 1e-12;
             sum += strata[k];
         }
         for (int k = 0; k < strata.length; k++) {

@@ -4,6 +4,7 @@ import java.util.List;
 import startwater.drill.Decision;
 import startwater.drill.DrillRun;
 import startwater.drill.Scenario;
+import startwater.drill.Seen;
 
 /** Looks back on a whole run: the standing rules and doing nothing on the very same tank, and luck apart from skill. */
 public final class Review {
@@ -32,7 +33,7 @@ public final class Review {
                 .orElse(Double.NaN);
         boolean dangerous = verdicts.stream().anyMatch(v -> v.scored() && v.word() == Verdict.Word.DANGEROUS);
         double expected = expectedDeaths(run);
-        int start = s.fishCount();
+        int start = s.stockCount();
         return new RunSummary(
                 mark,
                 !dangerous && !(mark < PASS),
@@ -46,16 +47,15 @@ public final class Review {
                 expected - (start - alive(run)));
     }
 
+    /** Fish alive, here and still to come. */
     private static int alive(DrillRun run) {
-        return run.past().last().seen().alive();
+        Seen last = run.past().last().seen();
+        return last.alive() + last.toCome();
     }
 
     /** Deaths to be expected from these very decisions over the tanks the scenario allows, fish. */
     private static double expectedDeaths(DrillRun run) {
         Scenario s = run.scenario();
-        if (s.fish() == null) {
-            return 0;
-        }
         List<Decision> decisions = run.past().visits().stream()
                 .filter(v -> v.asked() && v.decision() != null)
                 .map(v -> java.util.Objects.requireNonNull(v.decision()))

@@ -40,6 +40,7 @@ final class Rollout {
     private final int repeatedDays;
     private final double[][] noise;
     private final int visits;
+    private final boolean loading;
 
     Rollout(Belief belief, Notebook book) {
         this(belief, book, 1);
@@ -50,11 +51,12 @@ final class Rollout {
         this.repeatedDays = repeatedDays;
         this.belief = belief;
         this.scenario = belief.scenario();
+        this.loading = scenario.fish() == null;
         this.calendar = belief.calendar();
         this.visit = belief.log().last();
         this.book = book;
         int away = calendar.nextVisitAfter(visit.minute()) - visit.minute();
-        int days = scenario.fish() == null ? FISHLESS_DAYS : DAYS;
+        int days = loading ? FISHLESS_DAYS : DAYS;
         this.end = visit.minute() + Math.max(days * Calendar.DAY, away + AWAY_DAYS_BEYOND * Calendar.DAY);
         int count = 0;
         for (int t = calendar.nextVisitAfter(visit.minute()); t <= end; t = calendar.nextVisitAfter(t)) {
@@ -94,25 +96,17 @@ final class Rollout {
     /**
      * Follows one option on one water.
      *
-     * @param parts receives the loss by stratum and component, % of the stock
-     * @param deaths receives deaths by stratum and cause, % of the stock
      * @param watcher sees the state at every visit and every {@code everyMinutes}, or null
      */
-    void follow(
-            Decision option,
-            int water,
-            FastStepper stepper,
-            double[][] parts,
-            double[][] deaths,
-            @Nullable Watcher watcher,
-            int everyMinutes) {
+    Bill follow(Decision option, int water, FastStepper stepper, @Nullable Watcher watcher, int everyMinutes) {
         TankSim sim = belief.water(water).sim().copy();
+        sim.fromHere();
         double[] before = sim.state().clone();
+        Tally tally = loading ? new Tally(sim, Math.max(1, scenario.stockCount())) : null;
         Notebook notes = book.copy();
-        sim.act(option);
-        notes.did(option);
+        does(sim, notes, option, tally);
         double jobs = jobs(option);
-        double ready = scenario.fish() == null ? Double.NaN : 0;
+        double ready = loading ? Double.NaN : 0;
         int number = 0;
         int done = 1;
         Decision orders = option;
@@ -120,7 +114,7 @@ final class Rollout {
             if (orders.helpers() != FollowUp.NONE) {
                 int at = Calendar.attendedAt(sim.minute(), t, orders.helpers());
                 run(sim, at, stepper, watcher, everyMinutes);
-                jobs += jobs(acts(sim, notes, water, 2 * number + 1, orders.helpers() == FollowUp.CALL)
+                jobs += jobs(acts(sim, notes, water, 2 * number + 1, orders.helpers() == FollowUp.CALL, tally)
                         .withFollowUp(FollowUp.NONE));
             }
             orders = Decision.LEAVE_ALONE;
@@ -129,14 +123,13 @@ final class Rollout {
                 ready = (t - visit.minute()) / (double) Calendar.DAY;
             }
             if (t - visit.minute() >= repeatedDays * Calendar.DAY) {
-                orders = acts(sim, notes, water, 2 * number, false);
+                orders = acts(sim, notes, water, 2 * number, false, tally);
                 jobs += jobs(orders);
             } else if (t - visit.minute() >= done * Calendar.DAY) {
                 done++;
                 Decision again = notes.fromShelf(
                         option.withFollowUp(FollowUp.NONE).withStock(0).withRipeMedia(0));
-                sim.act(again);
-                notes.did(again);
+                does(sim, notes, again, tally);
                 jobs += jobs(again);
             } else {
                 sim.visited();
@@ -144,7 +137,33 @@ final class Rollout {
             number++;
         }
         run(sim, end, stepper, watcher, everyMinutes);
-        count(sim, before, jobs, ready, parts, deaths);
+        Bill bill = Bill.empty();
+        bill.add(Component.JOBS, jobs);
+        bill.add(Component.WATER, LossWeights.WATER * (sim.state()[TankLayout.VOLUMES] - before[TankLayout.VOLUMES]));
+        double[] y = sim.state();
+        double free =
+                Math.max(LossWeights.SALT_FREE_MG_PER_L, LossWeights.SALT_FREE_PER_NITRITE * y[TankLayout.NITRITE]);
+        bill.add(Component.SALT, LossWeights.SALT * Math.max(0, StrictMath.log(y[TankLayout.CHLORIDE] / free)));
+        if (tally != null) {
+            tally.take(sim);
+            load(bill, sim, tally, ready);
+        } else {
+            keep(bill, sim, before);
+        }
+        deaths(bill, sim, tally);
+        return bill;
+    }
+
+    /** Does what is decided, by the tank and by the book. */
+    private static void does(TankSim sim, Notebook notes, Decision d, @Nullable Tally tally) {
+        if (tally != null) {
+            tally.take(sim);
+        }
+        sim.act(d);
+        notes.did(d);
+        if (tally != null) {
+            tally.moved(sim);
+        }
     }
 
     private static void run(TankSim sim, int target, FastStepper stepper, @Nullable Watcher watcher, int everyMinutes) {
@@ -174,7 +193,7 @@ final class Rollout {
      * @param occasion which of the errors of reading
      * @param expert tests with a kit of their own and does not misread
      */
-    private Decision acts(TankSim sim, Notebook notes, int water, int occasion, boolean expert) {
+    private Decision acts(TankSim sim, Notebook notes, int water, int occasion, boolean expert, @Nullable Tally tally) {
         look(sim, notes);
         double[] y = sim.state();
         double[] errors = noise(water);
@@ -188,8 +207,7 @@ final class Rollout {
             notes.read(pad, pad.scale().stopValue(stop));
         }
         Decision d = Policies.CAREFUL.decide(notes);
-        sim.act(d);
-        notes.did(d);
+        does(sim, notes, d, tally);
         return d;
     }
 
@@ -197,18 +215,22 @@ final class Rollout {
         int t = sim.minute();
         double[] y = sim.state();
         FishMood mood = FishSigns.mood(y, sim.draw().parameters());
-        int alive = visit.seen().alive();
-        int living = (int)
-                Math.rint(TankReadings.fishAlive(y, sim.draw().parameters().strata()));
+        int living = (int) Math.rint(sim.living());
+        int counted = loading
+                ? notes.alive() + notes.stocking().wentIn()
+                : visit.seen().alive();
         notes.arrive(
                 t,
                 calendar.nextVisitAfter(t),
-                y[TankLayout.TEMPERATURE],
-                scenario.shelf().oxygenMeter() ? y[TankLayout.OXYGEN] : Double.NaN,
-                mood,
-                sim.controls().air(),
-                Math.max(0, alive - living),
-                alive == 0 ? 0 : Math.max(1, living));
+                new Notebook.Sight(
+                        y[TankLayout.TEMPERATURE],
+                        scenario.shelf().oxygenMeter() ? y[TankLayout.OXYGEN] : Double.NaN,
+                        mood,
+                        sim.controls().air(),
+                        10 * (int) Math.rint(10 * sim.flowShare()),
+                        Math.max(0, counted - living),
+                        counted == 0 ? 0 : Math.max(1, living),
+                        (int) sim.toCome()));
     }
 
     /** Without fish: whether the filter carries the planned ration and both readings are under 1 mg/L. */
@@ -258,48 +280,46 @@ final class Rollout {
         return perDay > 0 ? Math.min(LossWeights.CATCH_UP_MOST_DAYS, pending / perDay) : 0;
     }
 
-    private void count(TankSim sim, double[] before, double jobs, double ready, double[][] parts, double[][] deaths) {
-        double[] y = sim.state();
-        double behind = Math.max(0, behind(sim));
-        double[] common = new double[Component.values().length];
-        common[Component.WATER.ordinal()] = LossWeights.WATER * (y[TankLayout.VOLUMES] - before[TankLayout.VOLUMES]);
-        common[Component.JOBS.ordinal()] = jobs;
-        if (scenario.fish() == null) {
-            double days = Double.isNaN(ready) ? FISHLESS_DAYS + behind + backlog(sim) : ready;
-            common[Component.DELAY.ordinal()] = LossWeights.FISHLESS_DELAY * days;
-        } else {
-            double massG = TankReadings.massG(before, sim.draw().parameters().strata());
-            common[Component.GROWTH.ordinal()] =
-                    LossWeights.growth(y[TankLayout.GROWTH_LOST] - before[TankLayout.GROWTH_LOST], massG);
-            common[Component.WASTE.ordinal()] = LossWeights.WASTE * (y[TankLayout.WASTED] - before[TankLayout.WASTED]);
-            common[Component.STRESS.ordinal()] =
-                    LossWeights.STRESS * (y[TankLayout.STRESS] - before[TankLayout.STRESS]);
-            common[Component.DELAY.ordinal()] =
-                    LossWeights.DELAY * (y[TankLayout.DELAY] - before[TankLayout.DELAY] + behind);
-            common[Component.SHOCK.ordinal()] = 100 * (y[TankLayout.SHOCK] - before[TankLayout.SHOCK]);
-            double free =
-                    Math.max(LossWeights.SALT_FREE_MG_PER_L, LossWeights.SALT_FREE_PER_NITRITE * y[TankLayout.NITRITE]);
-            common[Component.SALT.ordinal()] =
-                    LossWeights.SALT * Math.max(0, StrictMath.log(y[TankLayout.CHLORIDE] / free));
-        }
-        for (int k = 0; k < parts.length; k++) {
-            System.arraycopy(common, 0, parts[k], 0, common.length);
-            parts[k][Component.DEATHS.ordinal()] = deaths(y, before, k, deaths[k]);
-        }
+    /** What the way of planned fish into the system costs. @param ready days until the filter could carry them, or NaN */
+    private void load(Bill bill, TankSim sim, Tally tally, double ready) {
+        double days = Double.isNaN(ready) ? days() + Math.max(0, behind(sim)) + backlog(sim) : ready;
+        bill.add(Component.DELAY, LossWeights.FISHLESS_DELAY * days);
+        bill.add(Component.GROWTH, LossWeights.FISHLESS_GROWTH * tally.growthLost());
+        bill.add(Component.WASTE, LossWeights.WASTE * tally.wasted());
+        bill.add(Component.STRESS, LossWeights.STRESS * tally.stress());
+        bill.add(Component.SHOCK, 100 * tally.shock());
     }
 
-    /** Deaths of one stratum from here on, % of the stock, split by cause. */
-    private static double deaths(double[] y, double[] before, int stratum, double[] byCause) {
-        double sum = 0;
-        for (Stressor cause : Stressor.values()) {
-            int at = TankLayout.hazard(stratum, cause);
-            byCause[cause.ordinal()] = y[at] - before[at];
-            sum += byCause[cause.ordinal()];
+    /** What fish that were there from the start go through. */
+    private void keep(Bill bill, TankSim sim, double[] before) {
+        double[] y = sim.state();
+        double massG = TankReadings.massG(before, sim.draw().parameters().strata());
+        bill.add(
+                Component.GROWTH,
+                LossWeights.growth(y[TankLayout.GROWTH_LOST] - before[TankLayout.GROWTH_LOST], massG));
+        bill.add(Component.WASTE, LossWeights.WASTE * (y[TankLayout.WASTED] - before[TankLayout.WASTED]));
+        bill.add(Component.STRESS, LossWeights.STRESS * (y[TankLayout.STRESS] - before[TankLayout.STRESS]));
+        bill.add(
+                Component.DELAY,
+                LossWeights.DELAY * (y[TankLayout.DELAY] - before[TankLayout.DELAY] + Math.max(0, behind(sim))));
+        bill.add(Component.SHOCK, 100 * (y[TankLayout.SHOCK] - before[TankLayout.SHOCK]));
+    }
+
+    /** Deaths from the visit on, % of the stock, by stratum and cause. */
+    private void deaths(Bill bill, TankSim sim, @Nullable Tally tally) {
+        double stock = tally != null ? scenario.stockCount() : sim.state()[TankLayout.STOCKED];
+        if (!(stock > 0)) {
+            return;
         }
-        double dead = -100 * StrictMath.expm1(-sum);
-        for (int i = 0; i < byCause.length; i++) {
-            byCause[i] = sum > 0 ? dead * byCause[i] / sum : 0;
+        for (int k = 0; k < bill.deaths().length; k++) {
+            double sum = 0;
+            for (Stressor cause : Stressor.values()) {
+                double dead = 100 * sim.dead(k, cause) / stock;
+                bill.deaths()[k][cause.ordinal()] = dead;
+                sum += dead;
+            }
+            bill.parts()[k][Component.DEATHS.ordinal()] = sum;
+            bill.beside()[k] = tally == null ? 0 : 100 * tally.deadBeside(k) / stock;
         }
-        return dead;
     }
 }

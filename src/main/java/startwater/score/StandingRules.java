@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import startwater.drill.Decision;
+import startwater.drill.Scenario;
 import startwater.fish.Species;
 import startwater.strip.Pad;
 
@@ -21,15 +22,15 @@ public final class StandingRules implements Policy {
 
     private static final double AWAY_HOURS = 24;
     private static final double TWICE_A_DAY_HOURS = 15;
+    private static final double NIGHT_HOURS = 9;
     private static final double MEASURABLE_NITRITE = 0.1;
     private static final double LOW_ALKALINITY = 80;
     private static final double ALKALINITY_GOAL = 120;
     private static final double ALKALINITY_STEP = 30;
     private static final double MOST_CHANGE = 0.5;
     private static final double TEMPERATURE_STEP_C = 2;
-    private static final double FISHLESS_GOAL = 2;
-    private static final double FISHLESS_TOP_UP_BELOW = 1;
-    private static final double FISHLESS_ALKALINITY = 100;
+    /** Rule 13: flow under this, % of that through a clean filter, asks for a rinse. */
+    static final int LOW_FLOW_PERCENT = 90;
 
     @Override
     public String id() {
@@ -43,6 +44,9 @@ public final class StandingRules implements Policy {
         boolean pressing = book.toxicAmmonia() > 0.06 || book.value(Pad.NITRITE, 0) > 1 || book.found() > 0;
         if (book.hoursSince(Pad.AMMONIA) >= (pressing ? 9 : 20)) {
             pads.addAll(EnumSet.of(Pad.AMMONIA, Pad.NITRITE, Pad.PH));
+            if (!book.fishIn()) {
+                pads.add(Pad.NITRATE);
+            }
         }
         if (book.hoursSince(Pad.ALKALINITY) >= 68) {
             pads.add(Pad.ALKALINITY);
@@ -72,7 +76,21 @@ public final class StandingRules implements Policy {
     /** What the rules say here, with their numbers. */
     public Ruling ruling(Notebook book) {
         Set<Integer> spoke = new LinkedHashSet<>();
-        Decision decision = book.fishIn() ? withFish(book, spoke) : fishless(book, spoke);
+        Decision decision;
+        if (book.fishIn()) {
+            Decision fed = withFish(book, spoke);
+            decision = StartRules.ramp(book, fed);
+            if (decision.stock() > 0) {
+                spoke.add(14);
+            }
+        } else {
+            spoke.add(14);
+            decision = StartRules.fishless(book);
+        }
+        if (book.flowPercent() < LOW_FLOW_PERCENT) {
+            spoke.add(13);
+            decision = decision.withFilter(Decision.FilterCare.RINSE);
+        }
         return new Ruling(decision, List.copyOf(spoke));
     }
 
@@ -146,12 +164,21 @@ public final class StandingRules implements Policy {
             spoke.add(1);
         }
         d = d.withBicarbonate(bicarbonate);
+        if (spareAir(book, spoke.contains(8))) {
+            d = d.withAir(Decision.Air.SPARE);
+        }
         return again ? d.withFollowUp(Decision.FollowUp.LOOK_AGAIN) : d;
     }
 
+    /** Rule 8: spare air where air is short, and for the night where it has failed before. */
+    private static boolean spareAir(Notebook book, boolean isShort) {
+        boolean night = book.hoursToNextVisit() >= NIGHT_HOURS;
+        return book.scenario().shelf().spareAirKlaPerHour() > 0 && (isShort || (night && book.airFailed()));
+    }
+
     static AmmoniaSteps stepsFor(Notebook book) {
-        return book.scenario().fish() != null
-                        && Species.byId(book.scenario().fish().species()).shape() == Species.Shape.TROUT
+        Scenario.Fish fish = book.scenario().fishHereOrPlanned();
+        return fish != null && Species.byId(fish.species()).shape() == Species.Shape.TROUT
                 ? AmmoniaSteps.TROUT
                 : AmmoniaSteps.WARM_WATER;
     }
@@ -187,33 +214,9 @@ public final class StandingRules implements Policy {
     }
 
     /** Rule 9: at most half at once, and no jump of more than two degrees. */
-    private static double tempered(Notebook book, double change) {
+    static double tempered(Notebook book, double change) {
         double gap = Math.abs(book.scenario().source().temperatureC() - book.temperatureC());
         double most = gap * MOST_CHANGE > TEMPERATURE_STEP_C ? TEMPERATURE_STEP_C / gap : MOST_CHANGE;
         return Math.min(change, most);
-    }
-
-    /** Rule 14: top up to 2, never over 4; alkalinity over 100; change only where both stand high. */
-    private static Decision fishless(Notebook book, Set<Integer> spoke) {
-        spoke.add(14);
-        Decision d = Decision.LEAVE_ALONE;
-        double ammonia = book.value(Pad.AMMONIA);
-        if (ammonia < FISHLESS_TOP_UP_BELOW) {
-            d = d.withAmmoniumChloride(
-                    tenths(Math.min(book.ammoniumLeftG(), book.ammoniumFor(FISHLESS_GOAL - ammonia))));
-        }
-        double alkalinity = book.value(Pad.ALKALINITY);
-        if (alkalinity < FISHLESS_ALKALINITY) {
-            double lift = ALKALINITY_GOAL + ALKALINITY_STEP - alkalinity;
-            d = d.withBicarbonate(Math.rint(Math.min(book.bicarbonateLeftG(), book.bicarbonateFor(lift))));
-        }
-        if (book.value(Pad.NITRITE, 0) > 15) {
-            d = d.withChange(0.5);
-        }
-        return d;
-    }
-
-    private static double tenths(double grams) {
-        return Math.rint(grams * 10) / 10;
     }
 }

@@ -44,7 +44,7 @@ public final class TrialFit {
             if (!marksTell(careful, row)) {
                 faults.add(Reason.of("trial.why.habit", habit, row.mark(), careful.mark(), MARGIN));
             }
-            if (!deathsTell(s, careful, row)) {
+            if (!deathsTell(s, habit, careful, row)) {
                 faults.add(Reason.of(
                         "trial.why.deaths",
                         habit,
@@ -63,7 +63,8 @@ public final class TrialFit {
     static List<String> exposed(Scenario s, List<Row> rows) {
         Row careful = row(rows, Policies.CAREFUL.id());
         return s.exposes().stream()
-                .filter(habit -> marksTell(careful, row(rows, habit)) && deathsTell(s, careful, row(rows, habit)))
+                .filter(habit ->
+                        marksTell(careful, row(rows, habit)) && deathsTell(s, habit, careful, row(rows, habit)))
                 .toList();
     }
 
@@ -71,9 +72,10 @@ public final class TrialFit {
         return careful.mark() - habit.mark() >= MARGIN;
     }
 
-    private static boolean deathsTell(Scenario s, Row careful, Row habit) {
-        return s.fish() == null
-                || habit.outcome().deathsFraction() > careful.outcome().deathsFraction();
+    /** A habit that never gets fish in cannot kill them: there the mark must tell alone. */
+    private static boolean deathsTell(Scenario s, String id, Row careful, Row habit) {
+        boolean fishIn = s.fish() != null || id.equals(Habit.STOCKS_AT_ONCE.id());
+        return !fishIn || habit.outcome().deathsFraction() > careful.outcome().deathsFraction();
     }
 
     private static Row row(List<Row> rows, String policy) {

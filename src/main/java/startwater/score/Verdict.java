@@ -67,6 +67,7 @@ public record Verdict(
      * @param deaths expected deaths, fish of the stock
      * @param deathsLow tenth of the plausible tanks, fish
      * @param deathsHigh ninetieth of a hundred, fish
+     * @param deathsBeside expected deaths in the nursery beside, fish; among {@code deaths}
      * @param byCause expected deaths by {@link Stressor}, fish
      * @param parts expected loss by {@link Component}, % of the stock
      * @param loss expected loss, % of the stock
@@ -78,6 +79,7 @@ public record Verdict(
             double deaths,
             double deathsLow,
             double deathsHigh,
+            double deathsBeside,
             List<Double> byCause,
             List<Double> parts,
             double loss,

@@ -38,6 +38,9 @@ public final class WhyText {
         String key = line.key();
         if (key.startsWith("costs.") && spoken.length > 0 && line.parameters().get(0) instanceof Double deaths) {
             spoken[0] = deaths(deaths);
+            if (key.equals("costs.where") && line.parameters().get(1) instanceof Double here) {
+                spoken[1] = deaths(here);
+            }
             if (key.equals("costs.deaths") && line.parameters().get(4) instanceof Double best) {
                 spoken[4] = deaths(best);
             }
@@ -161,8 +164,11 @@ public final class WhyText {
         return String.join(", ", parts);
     }
 
-    /** The same without the feed, for a system without fish. */
+    /** The same without the feed, for a system without fish; those that come in now are fed. */
     public String decisionWithoutFish(Decision d) {
+        if (d.stock() > 0) {
+            return decision(d);
+        }
         String all = decision(d.withFeed(0));
         String none = words.getString("do.feed.none");
         return all.equals(none) ? words.getString("do.nothing") : all.substring(none.length() + 2);

@@ -81,6 +81,11 @@ public final class TankReadings {
         return sum > 0 ? -StrictMath.expm1(-sum) * y[hazard(stratum, stressor)] / sum : 0;
     }
 
+    /** Fish of one stratum's sensitivity that died of a cause, expected number were all of the stock like it. */
+    public static double deadBy(double[] y, int stratum, Stressor stressor) {
+        return y[STOCKED] * deathsBy(y, stratum, stressor);
+    }
+
     /** Fish alive, expected number. */
     public static double fishAlive(double[] y, int strata) {
         return y[STOCKED] * survival(y, strata);

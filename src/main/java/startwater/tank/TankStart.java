@@ -2,6 +2,8 @@ package startwater.tank;
 
 import static startwater.tank.TankLayout.*;
 
+import startwater.fish.Stressor;
+
 /** Makes the first state of a system. */
 public final class TankStart {
     private TankStart() {}
@@ -48,6 +50,18 @@ public final class TankStart {
         Shoal fresh = Shoal.fresh(p.strata(), count, massG, y[TEMPERATURE]);
         y[BROUGHT_IN] += fresh.nitrogenMg();
         fresh.join(y, p);
+    }
+
+    /** Harm counts from here: the living are the stock, and none of them has died yet. */
+    public static void fromHere(double[] y, TankParameters p) {
+        double alive = TankReadings.fishAlive(y, p.strata());
+        for (int s = 0; s < p.strata(); s++) {
+            y[survivors(s)] = alive > 0 ? y[survivors(s)] * y[STOCKED] / alive : 1;
+            for (Stressor cause : Stressor.values()) {
+                y[hazard(s, cause)] = 0;
+            }
+        }
+        y[STOCKED] = alive;
     }
 
     /**

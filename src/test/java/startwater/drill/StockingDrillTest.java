@@ -7,6 +7,7 @@ import static startwater.drill.TestDrill.drill;
 
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import startwater.fish.Stressor;
 import startwater.strip.Pad;
 import startwater.tank.FastStepper;
 import startwater.tank.TankLayout;
@@ -123,6 +124,34 @@ class StockingDrillTest {
     private static double unledgered(TankSim tank) {
         TankParameters p = tank.draw().parameters();
         return TankReadings.nitrogenMg(tank.state(), p.volumeL()) - TankReadings.ledgerMg(tank.state());
+    }
+
+    /** Who died in the nursery stays dead when the others are moved, and harm may be counted anew from any moment. */
+    @Test
+    void theDeadOfTheNurseryAreCountedBeforeAndAfterAMove() {
+        TankSim tank = drill().nursery(150, 10).tank();
+        TankSim nursery = java.util.Objects.requireNonNull(tank.nursery());
+        nursery.state()[TankLayout.NITRITE] = 60;
+        tank.goTo(at(5, 7), stepper);
+        double dead = dead(tank);
+        assertThat(dead).isGreaterThan(5);
+        assertThat(alive(nursery) + dead).isCloseTo(150, within(1e-6));
+        tank.act(Decision.LEAVE_ALONE.withStock(0.4));
+        assertThat(dead(tank)).isCloseTo(dead, within(1e-6));
+        double living = alive(tank) + alive(nursery);
+        tank.fromHere();
+        assertThat(dead(tank)).isZero();
+        assertThat(alive(tank) + alive(nursery)).isCloseTo(living, within(1e-6));
+        tank.goTo(at(6, 7), stepper);
+        assertThat(alive(tank) + alive(nursery) + dead(tank)).isCloseTo(living, within(1e-6));
+    }
+
+    private static double dead(TankSim tank) {
+        double sum = 0;
+        for (Stressor cause : Stressor.values()) {
+            sum += tank.dead(0, cause);
+        }
+        return sum;
     }
 
     @Test

@@ -31,6 +31,11 @@ final class BentDrill {
         return of(id, "first-strips");
     }
 
+    /** A tank that waits for fish which live in a nursery beside. */
+    static BentDrill beside(String id) {
+        return of(id, "moving-day");
+    }
+
     private static BentDrill of(String id, String file) {
         try {
             String text = Files.readString(Path.of("scenarios", file + ".yaml"));

@@ -167,6 +167,63 @@ enum RankingTanks {
                 .made();
     }
 
+    private BentDrill unstocked(String what, int count, double aob, double nob) {
+        return BentDrill.fishless(id() + "-" + what)
+                .set("species", id())
+                .set("count", count)
+                .set("massG", massG)
+                .set("proteinPercent", protein)
+                .set("setPointC", temperatureC)
+                .set("temperatureC", temperatureC - 1)
+                .set("day", 8)
+                .set("days", 12)
+                .set("decisionVisits", "[0, 2, 4]")
+                .block(
+                        "unknowns",
+                        "\n  aobSeedShare: {lognormal: {median: " + aob
+                                + ", sd: 0.3}}\n  nobSeedShare: {lognormal: {median: " + nob + ", sd: 0.3}}");
+    }
+
+    /** Ammonia goes within a day and nitrite stands high; a dense stock waits. */
+    Scenario halfReady() {
+        return unstocked("half-ready", 2 * plenty(), cold() ? 0.38 : this == COMMON_CARP ? 0.35 : 0.2, 0.0004)
+                .block("start", doses(cold() ? 1 : 2))
+                .made();
+    }
+
+    /** A filter that has just grown on small doses, with four times the fish that it carries to come. */
+    Scenario provedAQuarter() {
+        return unstocked("quarter", 4 * plenty(), cold() ? 0.2 : 0.1, cold() ? 0.2 : 0.1)
+                .block("start", doses(1))
+                .made();
+    }
+
+    /** A ripe filter that clears both, and no more fish to come than it carries. */
+    Scenario proved() {
+        return unstocked("proved", plenty() / 2, 0.35, 0.35)
+                .block("start", doses(1))
+                .made();
+    }
+
+    /** Fish whose full ration is about what half of the 6 m2 of the fishless drill carries at this temperature. */
+    private int plenty() {
+        return cold() ? 40 : 60;
+    }
+
+    private static String doses(int size) {
+        StringBuilder doses = new StringBuilder("\n  day: 8\n  before:");
+        for (int day = 0; day < 8; day += 2) {
+            doses.append("\n    - {fromDay: ")
+                    .append(day)
+                    .append(", feed: 0, changePerDay: 0, ammoniumChlorideG: ")
+                    .append(size * 3.1)
+                    .append(", bicarbonateG: ")
+                    .append(size * 12)
+                    .append(", saltG: 0}");
+        }
+        return doses.toString();
+    }
+
     /** No fish yet: ammonia stands where it was dosed, or has just begun to fall. */
     Scenario fishless() {
         return BentDrill.fishless(id() + "-fishless")

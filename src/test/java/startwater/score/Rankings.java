@@ -196,6 +196,9 @@ abstract class Rankings {
         holds(cases, c -> c.loss(over(c)) > patience(c));
         holds(cases, c -> c.loss(LEAVE.withFilter(FilterCare.SCRUB)) > patience(c));
         holds(cases, c -> c.loss(LEAVE.withChange(0.95)) > patience(c));
+        for (double share : new double[] {0.5, 1}) {
+            holds(cases, c -> c.loss(LEAVE.withStock(share)) > patience(c));
+        }
     }
 
     /** Waiting, or topping up as the rules say. */
@@ -205,6 +208,20 @@ abstract class Rankings {
 
     private static Decision over(RankedCase c) {
         return LEAVE.withAmmoniumChloride(Math.rint(c.book().ammoniumFor(8 - c.pad(Pad.AMMONIA))));
+    }
+
+    /** Ready by the ammonia alone, with nitrite high; and four times what the filter proved. */
+    @Test
+    void ranking10FullStockOnHalfAFilterIsDangerousAndStockingWhatWasProvedIsRight() {
+        List<RankedCase> half = cases(RankingTanks::halfReady, c -> c.pad(Pad.NITRITE) >= 4 && c.pad(Pad.AMMONIA) < 1);
+        half.forEach(RankedCase::tried);
+        holds(half, c -> c.dangerous(LEAVE.withStock(1)));
+        List<RankedCase> young = cases(RankingTanks::provedAQuarter, c -> true);
+        young.forEach(RankedCase::tried);
+        holds(young, c -> c.regret(LEAVE.withStock(1)) >= SOUND);
+        List<RankedCase> ripe = cases(RankingTanks::proved, c -> c.pad(Pad.NITRITE) < 0.5 && c.pad(Pad.AMMONIA) < 0.5);
+        ripe.forEach(RankedCase::tried);
+        holds(ripe, c -> c.amongBest(d -> d.stock() > 0));
     }
 
     @Test

@@ -198,6 +198,17 @@ class TrialTest {
         assertThat(faults(95, Double.NaN, 60, 0.02, 0.6)).contains("trial.why.unscored", "trial.why.habit");
     }
 
+    /** Where fish are still to come, who stocks at once must kill more of them than care does; others need not. */
+    @Test
+    void withoutFishOnlyStockingAtOnceMustTellByDeaths() {
+        for (String habit : List.of("stocks-at-once", "scrubs-filter")) {
+            Scenario s = exposing(TrialScenario.fishless(), List.of(habit));
+            List<DrillTrial.Reason> faults = TrialFit.faults(
+                    s, List.of(row("optimal", 95, 0), row("careful", 90, 0.01), row(habit, 40, 0.01)), null);
+            assertThat(faults).hasSize(habit.equals("stocks-at-once") ? 1 : 0);
+        }
+    }
+
     private static DrillTrial course(String id, List<String> exposed, int arguable, Map<Act, Integer> best) {
         int steps = best.values().stream().mapToInt(n -> n).sum();
         return new DrillTrial(id, true, List.of(), List.of(), null, exposed, steps, arguable, best);

@@ -123,6 +123,16 @@ final class WhyCases {
         all.put("fishless, waiting", of(fishless, Decision.LEAVE_ALONE, Pad.AMMONIA, 2, Pad.NITRITE, 0.1));
         all.put("fishless, half-way", of(fishless, Decision.LEAVE_ALONE, Pad.AMMONIA, 0.5, Pad.NITRITE, 5));
         all.put("fishless, both under one", of(fishless, Decision.LEAVE_ALONE, Pad.AMMONIA, 0.5, Pad.NITRITE, 0.2));
+        all.put("fishless, proved", proved(fishless));
+        Scenario crowded = BentDrill.beside("crowded-nursery")
+                .setIn("nursery", "  mediaAreaM2", 26)
+                .made();
+        Case waiting = of(crowded, Decision.LEAVE_ALONE, Pad.AMMONIA, 2, Pad.NITRITE, 5, Pad.PH, 8);
+        all.put(
+                "nursery, long ready",
+                of(crowded, Decision.LEAVE_ALONE, Pad.AMMONIA, 0, Pad.NITRITE, 0, Pad.PH, 8, Pad.NITRATE, 20));
+        all.put("nursery, dying", lost(waiting, 40));
+        all.put("nursery, too early", waiting.choosing(Decision.LEAVE_ALONE.withStock(0.5)));
         all.put("fishless, overdosed", of(fishless, Decision.LEAVE_ALONE, Pad.AMMONIA, 10, Pad.NITRITE, 0.1));
         return all;
     }
@@ -151,6 +161,45 @@ final class WhyCases {
         return new Case(s, new DrillLog(List.of(v.decided(d, null))));
     }
 
+    /** A full dose was gone by the third visit, nitrite too. */
+    private static Case proved(Scenario s) {
+        DrillRun run = DrillRun.start(s, 5, DrillRun.Pace.EVERY_VISIT);
+        run.decide(Decision.LEAVE_ALONE.withAmmoniumChloride(20), null);
+        run.decide(Decision.LEAVE_ALONE, null);
+        Case gone = of(s, Decision.LEAVE_ALONE, Pad.AMMONIA, 0, Pad.NITRITE, 0);
+        VisitRecord v = run.now();
+        for (Written w : gone.visit().written()) {
+            v = v.with(w);
+        }
+        return new Case(s, run.past().plus(v.decided(Decision.LEAVE_ALONE, null)));
+    }
+
+    /** The same where so many have died in the nursery. */
+    private static Case lost(Case c, int dead) {
+        VisitRecord v = c.visit();
+        Seen s = v.seen();
+        return with(
+                c,
+                new Seen(
+                        s.temperatureC(),
+                        s.oxygenMgPerL(),
+                        s.ph(),
+                        s.mood(),
+                        s.found(),
+                        s.alive(),
+                        s.uneatenG(),
+                        s.haze(),
+                        s.brownGills(),
+                        s.air(),
+                        s.pump(),
+                        s.power(),
+                        s.heater(),
+                        s.flowPercent(),
+                        s.toCome() - dead,
+                        s.toComeMassG(),
+                        s.told()));
+    }
+
     private static Case seen(Case c, double oxygen, boolean air, int found) {
         VisitRecord v = c.visit();
         Seen s = v.seen();
@@ -172,6 +221,11 @@ final class WhyCases {
                 s.toCome(),
                 s.toComeMassG(),
                 s.told());
+        return with(c, other);
+    }
+
+    private static Case with(Case c, Seen other) {
+        VisitRecord v = c.visit();
         List<VisitRecord> visits = new ArrayList<>(c.log().visits());
         visits.set(
                 0, new VisitRecord(v.visit(), v.minute(), v.actor(), other, v.written(), v.decision(), v.prediction()));

@@ -21,6 +21,8 @@ class WhyTableTest {
             said.fishless.halfway  | fishless, half-way      | fishless, waiting
             said.fishless.both     | fishless, both under one | fishless, waiting
             said.fishless.over     | fishless, overdosed     | fishless, waiting
+            said.proof             | fishless, proved        | fishless, both under one
+            said.nursery           | nursery, dying          | fishless, waiting
             said.ammonia.harms     | toxic                   | calm
             said.ammonia.under     | calm                    | toxic
             said.nitrite.unread    | nitrite uncovered       | nitrite covered
@@ -37,6 +39,8 @@ class WhyTableTest {
             costs.best.deaths      | best of a bad day       | toxic
             costs.deaths           | toxic                   | nitrite covered
             costs.cause            | toxic                   | very toxic and sour
+            costs.where            | nursery, too early      | toxic
+            costs.nursery          | nursery, long ready     | nursery, too early
             costs.part             | toxic                   | nitrite covered
             test.again             | away                    | toxic
             test.skipped           | away, nothing read      | toxic
@@ -139,7 +143,16 @@ class WhyTableTest {
 
     @Test
     void everySentenceReadsInBothLanguages() {
-        for (String name : List.of("toxic", "away", "nitrite short", "fishless, half-way", "scrubbed", "cold")) {
+        for (String name : List.of(
+                "toxic",
+                "away",
+                "nitrite short",
+                "fishless, half-way",
+                "scrubbed",
+                "cold",
+                "fishless, proved",
+                "nursery, dying",
+                "nursery, too early")) {
             for (Verdict.Line line : Judge.judge(WhyCases.named(name)).lines()) {
                 for (String language : List.of("en", "es")) {
                     assertThat(WhyText.in(Locale.forLanguageTag(language)).format(line))

@@ -147,7 +147,7 @@ final class EndView extends BorderPane {
     }
 
     private Region head(RunSummary end) {
-        Scenario.Fish fish = model.run().scenario().fish();
+        Scenario.Fish fish = model.run().scenario().fishHereOrPlanned();
         VBox said = new VBox(6);
         said.getChildren()
                 .add(Ui.text(
