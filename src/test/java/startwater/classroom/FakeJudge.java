@@ -49,6 +49,7 @@ public final class FakeJudge {
                 deaths,
                 deaths,
                 deaths,
+                0,
                 Collections.nCopies(Stressor.values().length, 0.0),
                 Collections.nCopies(Component.values().length, 0.0),
                 deaths,
