@@ -48,10 +48,22 @@ class ArchitectureTest {
         ROOMS.put("page", List.of());
         ROOMS.put("rehearse", List.of("score", "content", "text", "page"));
         ROOMS.put("classroom", List.of("record", "course", "score", "content", "text", "page"));
-        ROOMS.put("cli", List.of("rehearse", "classroom", "page", "text", "content", "record", "course", "score", "bench"));
+        ROOMS.put(
+                "cli",
+                List.of("rehearse", "classroom", "page", "text", "content", "record", "course", "score", "bench"));
         ROOMS.put(
                 "app",
-                List.of("cli", "rehearse", "classroom", "page", "text", "content", "record", "course", "score", "bench"));
+                List.of(
+                        "cli",
+                        "rehearse",
+                        "classroom",
+                        "page",
+                        "text",
+                        "content",
+                        "record",
+                        "course",
+                        "score",
+                        "bench"));
     }
 
     private static final String[] ENGINE = {

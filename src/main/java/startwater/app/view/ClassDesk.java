@@ -31,8 +31,7 @@ final class ClassDesk implements ClassView.Desk {
      * @param said told what came of it, in a sentence
      * @param room shows a decision to the room
      */
-    ClassDesk(
-            Supplier<@Nullable Window> window, Texts texts, Consumer<String> said, Consumer<ProjectorModel> room) {
+    ClassDesk(Supplier<@Nullable Window> window, Texts texts, Consumer<String> said, Consumer<ProjectorModel> room) {
         this.window = window;
         this.texts = texts;
         this.said = said;

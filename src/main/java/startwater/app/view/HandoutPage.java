@@ -51,7 +51,10 @@ final class HandoutPage extends BorderPane {
             Scenario s = drill.scenario();
             page.getChildren()
                     .add(line(
-                            texts.text("progress.drill", s.number(), words.scenario(s).title()),
+                            texts.text(
+                                    "progress.drill",
+                                    s.number(),
+                                    words.scenario(s).title()),
                             texts.text("progress.startDrill"),
                             "handed-" + s.id(),
                             () -> play.accept(s)));

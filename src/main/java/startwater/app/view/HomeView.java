@@ -45,7 +45,13 @@ final class HomeView extends BorderPane {
      * @param read opens the lesson of an id
      * @param handout asks for a hand-out of a class
      */
-    HomeView(HomeModel model, DrillWords words, CoachWords coach, Consumer<Scenario> start, Consumer<String> read, Runnable handout) {
+    HomeView(
+            HomeModel model,
+            DrillWords words,
+            CoachWords coach,
+            Consumer<Scenario> start,
+            Consumer<String> read,
+            Runnable handout) {
         this.model = model;
         this.words = words;
         this.coach = coach;

@@ -1,6 +1,9 @@
 package startwater.app.view;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.InstantSource;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
@@ -9,6 +12,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javafx.application.Platform;
 import javafx.geometry.Insets;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
@@ -19,28 +23,24 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.time.InstantSource;
-import javafx.application.Platform;
-import startwater.app.model.ClassModel;
-import startwater.app.model.ProjectorModel;
-import startwater.classroom.AttemptsFile;
-import startwater.classroom.ClassWords;
-import startwater.classroom.Handout;
-import startwater.classroom.MarkMemo;
-import startwater.classroom.SecondPass;
 import org.jspecify.annotations.Nullable;
 import startwater.app.Desk;
 import startwater.app.Settings;
+import startwater.app.model.ClassModel;
 import startwater.app.model.DrillModel;
 import startwater.app.model.EndModel;
 import startwater.app.model.HomeModel;
 import startwater.app.model.LessonModel;
 import startwater.app.model.ProgressModel;
+import startwater.app.model.ProjectorModel;
 import startwater.app.model.RehearsalModel;
 import startwater.app.theme.Look;
 import startwater.app.theme.Theme;
+import startwater.classroom.AttemptsFile;
+import startwater.classroom.ClassWords;
+import startwater.classroom.Handout;
+import startwater.classroom.MarkMemo;
+import startwater.classroom.SecondPass;
 import startwater.cli.Notices;
 import startwater.content.CourseShelf;
 import startwater.content.Lesson;
@@ -96,6 +96,7 @@ public final class Shell extends BorderPane implements Navigator {
     private @Nullable Handout handout;
     /** What is to be done once it is known who learns. */
     private Runnable whenKnown = () -> {};
+
     private Consumer<Path> browser = page -> {};
 
     private enum Place {
@@ -406,8 +407,8 @@ public final class Shell extends BorderPane implements Navigator {
     private void start(Scenario scenario, Handout given) {
         LearnerFile file = desk.learner();
         String spoken = language.code();
-        opening(() -> new Attempts(file)
-                .goOnOrBegin(scenario, given.mode(), spoken, given.variant(id(file)), given.id()));
+        opening(() ->
+                new Attempts(file).goOnOrBegin(scenario, given.mode(), spoken, given.variant(id(file)), given.id()));
     }
 
     /** Plays a drill of one's own. */
