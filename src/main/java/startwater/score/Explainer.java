@@ -23,6 +23,9 @@ final class Explainer {
     /** Fewer deaths than this, fish, are hardly one. */
     static final double HARDLY_A_FISH = 0.05;
 
+    /** Where less than this share of them die, hardly any do. */
+    private static final double HARDLY_ANY = 0.05;
+
     private static final double LOW_ALKALINITY = 80;
     private static final double DAYS_WORTH_TELLING = 10;
     private static final int RULES_SHOWN = 3;
@@ -238,10 +241,10 @@ final class Explainer {
     private void where(Verdict.Option own) {
         double here = own.deaths() - own.deathsBeside();
         if (own.deathsBeside() >= HARDLY_A_FISH) {
-            if (here >= HARDLY_A_FISH) {
+            if (here >= HARDLY_A_FISH && here > HARDLY_ANY * own.deaths()) {
                 say("costs.where", Severity.FACT, own.deathsBeside(), here);
             } else {
-                say("costs.nursery", Severity.FACT);
+                say("costs.nursery", Severity.FACT, 100 * own.deathsBeside() / own.deaths());
             }
         }
     }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.Set;
 import startwater.drill.Decision;
 import startwater.drill.Decision.Air;
 import startwater.drill.Decision.FilterCare;
@@ -17,6 +18,9 @@ import startwater.strip.Pad;
 
 /** Turns lines of an explanation, decisions and counts into words of a language. */
 public final class WhyText {
+    /** Lines that begin with a number of fish. */
+    private static final Set<String> COUNTED = Set.of("costs.best.deaths", "costs.deaths", "costs.where");
+
     private final Locale locale;
     private final ResourceBundle words;
 
@@ -36,7 +40,7 @@ public final class WhyText {
     public String format(Verdict.Line line) {
         Object[] spoken = line.parameters().stream().map(this::spoken).toArray();
         String key = line.key();
-        if (key.startsWith("costs.") && spoken.length > 0 && line.parameters().get(0) instanceof Double deaths) {
+        if (COUNTED.contains(key) && spoken.length > 0 && line.parameters().get(0) instanceof Double deaths) {
             spoken[0] = deaths(deaths);
             if (key.equals("costs.where") && line.parameters().get(1) instanceof Double here) {
                 spoken[1] = deaths(here);

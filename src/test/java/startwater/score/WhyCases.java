@@ -128,9 +128,6 @@ final class WhyCases {
                 .setIn("nursery", "  mediaAreaM2", 26)
                 .made();
         Case waiting = of(crowded, Decision.LEAVE_ALONE, Pad.AMMONIA, 2, Pad.NITRITE, 5, Pad.PH, 8);
-        all.put(
-                "nursery, long ready",
-                of(crowded, Decision.LEAVE_ALONE, Pad.AMMONIA, 0, Pad.NITRITE, 0, Pad.PH, 8, Pad.NITRATE, 20));
         all.put("nursery, dying", lost(waiting, 40));
         all.put("nursery, too early", waiting.choosing(Decision.LEAVE_ALONE.withStock(0.5)));
         all.put("fishless, overdosed", of(fishless, Decision.LEAVE_ALONE, Pad.AMMONIA, 10, Pad.NITRITE, 0.1));

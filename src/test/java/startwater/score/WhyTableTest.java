@@ -39,8 +39,8 @@ class WhyTableTest {
             costs.best.deaths      | best of a bad day       | toxic
             costs.deaths           | toxic                   | nitrite covered
             costs.cause            | toxic                   | very toxic and sour
-            costs.where            | nursery, too early      | toxic
-            costs.nursery          | nursery, long ready     | nursery, too early
+            costs.where            | nursery, too early      | nursery, dying
+            costs.nursery          | nursery, dying          | nursery, too early
             costs.part             | toxic                   | nitrite covered
             test.again             | away                    | toxic
             test.skipped           | away, nothing read      | toxic
