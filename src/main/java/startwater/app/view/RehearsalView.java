@@ -20,6 +20,7 @@ import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import startwater.app.model.RehearsalModel;
+import startwater.app.theme.Look;
 import startwater.rehearse.Entry;
 import startwater.rehearse.Rehearsal;
 import startwater.rehearse.RehearseTexts;
@@ -34,12 +35,21 @@ public final class RehearsalView extends BorderPane {
     static final String[] WORDS = {RehearseTexts.FILE, RehearseTexts.FORM, "/startwater/app/text/rehearsal"};
 
     private static final double FORM_PERCENT = 42;
+    /** Room that form and outlook need beside each other, in design pixels. */
+    private static final double SIDE_BY_SIDE_PX = 600;
 
     private final RehearsalModel model;
     private final Texts texts;
     private final Actions actions;
     private final OutlookPane outlook;
+    private final VBox formHolder = new VBox();
+    private final VBox helping = new VBox(2);
+    private final VBox tools = new VBox(8);
+    private final GridPane both = new GridPane();
     private final ScrollPane formPlace = Shell.scroll(new VBox());
+    private final ScrollPane outlookPlace = Shell.scroll(new VBox());
+    private final ScrollPane onePlace = Shell.scroll(new VBox());
+    private boolean stacked;
     private final Label helpTitle = Ui.text("", "sw-strong");
     private final Label help = Ui.text("");
     private final Label said = Ui.text("", "sw-label", "sw-quiet");
@@ -71,14 +81,17 @@ public final class RehearsalView extends BorderPane {
         progress.setAccessibleText(texts.text("rehwin.working", Rehearsal.TANKS));
         said.setId("said");
         setTop(head());
-        GridPane both = new GridPane();
         both.getColumnConstraints().addAll(column(FORM_PERCENT), column(100 - FORM_PERCENT));
         RowConstraints all = new RowConstraints();
         all.setVgrow(Priority.ALWAYS);
         both.getRowConstraints().add(all);
-        both.add(left(), 0, 0);
-        both.add(right(), 1, 0);
-        setCenter(both);
+        helping();
+        tools();
+        outlookPlace.setId("outlook-scroll");
+        formPlace.setId("form");
+        onePlace.setId("one");
+        arrange();
+        widthProperty().addListener((p, was, is) -> arrange());
         outlook.show(model.resultProperty().get());
         working(false);
         if (model.stale()) {
@@ -112,23 +125,50 @@ public final class RehearsalView extends BorderPane {
         return head;
     }
 
-    private VBox left() {
-        formPlace.setContent(form);
-        formPlace.setId("form");
+    /** Side by side; one below the other, in one page that scrolls, where large text leaves no room. */
+    private void arrange() {
+        boolean now = getWidth() > 0 && getWidth() < SIDE_BY_SIDE_PX * Look.of(getScene()).scale();
+        if (getCenter() != null && now == stacked) {
+            return;
+        }
+        stacked = now;
+        both.getChildren().clear();
+        formPlace.setContent(null);
+        outlookPlace.setContent(null);
+        onePlace.setContent(null);
+        if (stacked) {
+            VBox page = new VBox(12, formHolder, helping, tools, outlook);
+            page.setPadding(new Insets(8, 16, 12, 24));
+            onePlace.setContent(page);
+            setCenter(onePlace);
+            return;
+        }
+        formPlace.setContent(formHolder);
+        outlookPlace.setContent(outlook);
+        VBox left = new VBox(8, formPlace, helping);
+        left.setPadding(new Insets(8, 8, 12, 24));
+        VBox right = new VBox(8, tools, outlookPlace);
+        right.setPadding(new Insets(12, 8, 12, 16));
+        right.getStyleClass().add("sw-hairline-left");
         VBox.setVgrow(formPlace, Priority.ALWAYS);
+        VBox.setVgrow(outlookPlace, Priority.ALWAYS);
+        both.add(left, 0, 0);
+        both.add(right, 1, 0);
+        setCenter(both);
+    }
+
+    private void helping() {
+        formHolder.getChildren().setAll(form);
         helpTitle.setText(texts.text("rehwin.helpTitle"));
         help.setText(texts.text("rehwin.helpNone"));
         help.setId("help");
-        VBox helping = new VBox(2, helpTitle, help);
+        helping.getChildren().addAll(helpTitle, help);
         helping.setPadding(new Insets(8, 12, 10, 12));
         helping.getStyleClass().add("sw-wash");
         helping.setMinHeight(USE_PREF_SIZE);
-        VBox left = new VBox(8, formPlace, helping);
-        left.setPadding(new Insets(8, 8, 12, 24));
-        return left;
     }
 
-    private VBox right() {
+    private void tools() {
         Button save = Ui.button(texts.text("rehwin.save"), "", this::save);
         Button play =
                 Ui.button(texts.text("rehwin.play"), "", () -> written(model::save, actions.play(), "rehwin.saved"));
@@ -141,23 +181,18 @@ public final class RehearsalView extends BorderPane {
         print.setId("print");
         FlowPane buttons = new FlowPane(8, 8, expect, stop, progress, save, play, print);
         buttons.setRowValignment(javafx.geometry.VPos.CENTER);
-        ScrollPane scroll = Shell.scroll(outlook);
-        scroll.setId("outlook-scroll");
         outlook.setPadding(new Insets(4, 16, 12, 0));
-        VBox.setVgrow(scroll, Priority.ALWAYS);
         said.managedProperty().bind(said.textProperty().isNotEmpty());
-        VBox right = new VBox(8, buttons, said, scroll);
-        right.setPadding(new Insets(12, 8, 12, 16));
-        right.getStyleClass().add("sw-hairline-left");
-        return right;
+        tools.getChildren().addAll(buttons, said);
     }
 
     /** Opens a line of the form and gives it the focus. */
     void correct(Entry entry) {
         form.show(entry);
+        ScrollPane place = stacked ? onePlace : formPlace;
         form.applyCss();
-        formPlace.layout();
-        form.reach(entry, formPlace);
+        place.layout();
+        form.reach(entry, place);
     }
 
     private void help(Entry entry) {
@@ -168,7 +203,7 @@ public final class RehearsalView extends BorderPane {
     /** The form anew, in other units or with other answers. */
     private void fresh() {
         form = new RehearsalForm(model, texts, this::help, this::fresh);
-        formPlace.setContent(form);
+        formHolder.getChildren().setAll(form);
     }
 
     private void reckon() {

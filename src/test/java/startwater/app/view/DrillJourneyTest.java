@@ -21,6 +21,7 @@ import javafx.scene.image.WritableImage;
 import javafx.scene.layout.Region;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import startwater.app.Desks;
@@ -34,6 +35,14 @@ class DrillJourneyTest {
     @TempDir
     private Path folder;
 
+    private final List<Stage> stages = new ArrayList<>();
+
+    /** A window that is left open is painted on and on, and slows all tests after it. */
+    @AfterEach
+    void close() {
+        Fx.run(() -> stages.forEach(Stage::close));
+    }
+
     private Shell open(Language language) {
         return Fx.call(() -> {
             Shell shell = new Shell(language, Desks.nameless(folder));
@@ -42,6 +51,7 @@ class DrillJourneyTest {
             Stage stage = new Stage();
             stage.setScene(scene);
             stage.show();
+            stages.add(stage);
             return shell;
         });
     }
