@@ -36,7 +36,7 @@ public final class RehearsalView extends BorderPane {
 
     private static final double FORM_PERCENT = 42;
     /** Room that form and outlook need beside each other, in design pixels. */
-    private static final double SIDE_BY_SIDE_PX = 600;
+    private static final double SIDE_BY_SIDE_PX = 660;
 
     private final RehearsalModel model;
     private final Texts texts;
@@ -127,7 +127,8 @@ public final class RehearsalView extends BorderPane {
 
     /** Side by side; one below the other, in one page that scrolls, where large text leaves no room. */
     private void arrange() {
-        boolean now = getWidth() > 0 && getWidth() < SIDE_BY_SIDE_PX * Look.of(getScene()).scale();
+        boolean now = getWidth() > 0
+                && getWidth() < SIDE_BY_SIDE_PX * Look.of(getScene()).scale();
         if (getCenter() != null && now == stacked) {
             return;
         }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.util.List;
 import java.util.Objects;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
 import javafx.stage.Stage;
@@ -58,7 +59,8 @@ public final class RehearsalGallery {
             }
             view.applyCss();
             view.layout();
-            ScrollPane scroll = (ScrollPane) view.lookup("#outlook-scroll");
+            Node beside = view.lookup("#outlook-scroll");
+            ScrollPane scroll = (ScrollPane) (beside == null ? view.lookup("#one") : beside);
             scroll.setVvalue(down);
             view.layout();
             ScreenGallery.write(scene, name + "-" + pose.pose(), findings);
