@@ -79,7 +79,8 @@ final class RankedCase {
         visits.set(visits.size() - 1, other);
         Belief misled = Belief.of(belief.scenario(), new DrillLog(visits), WATERS);
         return new RankedCase(
-                misled, Notebook.of(belief.scenario(), misled.calendar(), misled.log().visits()));
+                misled,
+                Notebook.of(belief.scenario(), misled.calendar(), misled.log().visits()));
     }
 
     private static Written moved(Written w, int stops) {
