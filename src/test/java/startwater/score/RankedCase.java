@@ -8,9 +8,12 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import startwater.drill.Decision;
+import startwater.drill.DrillLog;
 import startwater.drill.DrillRun;
 import startwater.drill.Observation;
 import startwater.drill.Scenario;
+import startwater.drill.VisitRecord;
+import startwater.drill.Written;
 import startwater.strip.Pad;
 import startwater.tank.TankReadings;
 
@@ -63,6 +66,36 @@ final class RankedCase {
         Belief belief = Belief.of(s, run.past().upTo(past), WATERS);
         return new RankedCase(
                 belief, Notebook.of(s, belief.calendar(), belief.log().visits()));
+    }
+
+    /** The same visit with one pad written so many stops higher, or lower, than it was read; at the end of the scale there. */
+    RankedCase misread(Pad pad, int stops) {
+        VisitRecord last = belief.log().last();
+        List<Written> written = new ArrayList<>(last.written());
+        written.replaceAll(w -> w.pad() == pad ? moved(w, stops) : w);
+        VisitRecord other = new VisitRecord(
+                last.visit(), last.minute(), last.actor(), last.seen(), written, last.decision(), last.prediction());
+        List<VisitRecord> visits = new ArrayList<>(belief.log().visits());
+        visits.set(visits.size() - 1, other);
+        Belief misled = Belief.of(belief.scenario(), new DrillLog(visits), WATERS);
+        return new RankedCase(
+                misled,
+                Notebook.of(belief.scenario(), misled.calendar(), misled.log().visits()));
+    }
+
+    private static Written moved(Written w, int stops) {
+        int stop = Math.max(0, Math.min(w.pad().scale().stops() - 1, w.stop() + stops));
+        return new Written(w.pad(), stop, w.dilution(), w.strip());
+    }
+
+    /** What a second strip before deciding is worth over its price, % of the stock. */
+    double secondStrip() {
+        Verdict.Information worth = new Retest(belief, losses).worth();
+        return worth.strip() - worth.price();
+    }
+
+    int oddReadings() {
+        return belief.oddReadings();
     }
 
     /** Tries the whole grid of options, and more. */

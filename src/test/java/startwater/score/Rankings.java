@@ -230,4 +230,24 @@ abstract class Rankings {
         cases.forEach(RankedCase::tried);
         holds(cases, c -> c.regret(LEAVE) >= SOUND);
     }
+
+    /** Ammonia stood high for two days, and today's pad is written four blocks too low. */
+    @Test
+    void ranking12AStripThatDoesNotFitIsReadAgainAndOneThatFitsIsNot() {
+        for (RankingTanks species : RankingTanks.values()) {
+            Scenario s = species.ammonia(Keeper.ONCE_A_DAY);
+            List<RankedCase> fits = new ArrayList<>();
+            List<RankedCase> odd = new ArrayList<>();
+            for (long v = FRESH; v < FRESH + tanks(); v++) {
+                RankedCase read = RankedCase.at(s, "hold-feed", v, 2);
+                fits.add(read.tried());
+                RankedCase misread = read.misread(Pad.AMMONIA, -8);
+                odd.add(misread.with(List.of(misread.patient(), read.patient())));
+            }
+            holds(fits, c -> c.secondStrip() < 0);
+            holds(odd, c -> c.oddReadings() > 0);
+            // The second strip reads what the first should have: acting on it is worth more than its price.
+            holds(odd, c -> c.loss(c.options().get(0)) > c.loss(c.options().get(1)) + LossWeights.STRIP);
+        }
+    }
 }
