@@ -13,6 +13,7 @@ import startwater.drill.Scenario;
 import startwater.drill.VisitRecord;
 import startwater.drill.Written;
 import startwater.record.Difference.What;
+import startwater.score.Review;
 import startwater.score.StandIn;
 import startwater.score.UnitSlip;
 import startwater.score.WorkingMark;
@@ -120,8 +121,7 @@ final class Rerun {
         if (f != null) {
             int at = visit();
             Difference.check(What.VISIT, at, "over", run.over() ? "over" : "asked");
-            Difference.check(
-                    What.END_ALIVE, at, f.alive(), run.past().last().seen().alive());
+            Difference.check(What.END_ALIVE, at, f.alive(), Review.alive(run));
             Object day = Double.isNaN(run.filterDay()) ? List.of() : run.filterDay();
             Difference.check(What.FILTER_DAY, at, Difference.there(f.filterDay()), day);
         }

@@ -47,8 +47,8 @@ public final class Review {
                 expected - (start - alive(run)));
     }
 
-    /** Fish alive, here and still to come. */
-    private static int alive(DrillRun run) {
+    /** Fish alive at the end of a run: here, in the nursery and still to come. */
+    public static int alive(DrillRun run) {
         Seen last = run.past().last().seen();
         return last.alive() + last.toCome();
     }
