@@ -22,7 +22,7 @@ jlink --add-modules java.base,java.desktop,java.sql,java.net.http,jdk.crypto.ec,
 # The class data of the JDK itself: jlink leaves them out, and every start would read all its classes anew.
 "$out/runtime/bin/java" -Xshare:dump >/dev/null
 
-cp "$here/linux/postinst" "$out/resources/postinst"
+cp "$here/linux/postinst" "$here/linux/startwater.desktop" "$out/resources/"
 java "$here/Icon.java" 256 "$out/startwater.png"
 
 jpackage --type app-image --name startwater --app-version "$version" --input "$input" --dest "$out" \

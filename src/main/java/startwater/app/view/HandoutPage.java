@@ -32,7 +32,7 @@ final class HandoutPage extends BorderPane {
         VBox page = new VBox(
                 12,
                 Ui.text(texts.text("desk.handedOut"), "sw-strong", "sw-quiet"),
-                Ui.text(handout.title().isBlank() ? handout.id() : handout.title(), "sw-title"),
+                Ui.text(handout.title().isBlank() ? contents(handout, words) : handout.title(), "sw-title"),
                 Ui.text(texts.text(exam ? "desk.examSays" : "desk.practiceSays"), "sw-sentence"));
         if (!handout.deadline().isBlank()) {
             page.getChildren().add(Ui.text(texts.text("desk.untilSays", handout.deadline()), "sw-strong"));
@@ -67,6 +67,14 @@ final class HandoutPage extends BorderPane {
         page.getChildren().add(end);
         page.setPadding(new Insets(28, 24, 24, 32));
         setCenter(Shell.scroll(page));
+    }
+
+    /** What to call a hand-out without a title. */
+    private static String contents(Handout handout, DrillWords words) {
+        return handout.drills().stream()
+                .map(drill -> words.scenario(drill.scenario()).title())
+                .reduce((a, b) -> a + ", " + b)
+                .orElseGet(() -> words.texts().text("shell.lessons"));
     }
 
     private static VBox line(String title, String act, String id, Runnable does) {
