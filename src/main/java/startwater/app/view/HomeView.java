@@ -31,6 +31,7 @@ import startwater.text.Texts;
 final class HomeView extends BorderPane {
     private static final double CARD_WIDTH = 242;
     private static final double READING_WIDTH = 860;
+    private static final double ASKING_EM = 22;
 
     private final HomeModel model;
     private final DrillWords words;
@@ -66,6 +67,9 @@ final class HomeView extends BorderPane {
         }
         model.nextLesson(texts.language().code())
                 .ifPresent(l -> page.getChildren().add(next(l)));
+        if (page.getChildren().isEmpty()) {
+            page.getChildren().add(asking());
+        }
         Hyperlink open = Ui.link(texts.text("desk.openHandout"), handout);
         open.setId("open-handout");
         page.getChildren().addAll(open, shelf());
@@ -106,6 +110,13 @@ final class HomeView extends BorderPane {
         Label label = Ui.text(words, classes);
         label.setMaxWidth(READING_WIDTH);
         return label;
+    }
+
+    /** Room for what the coach will say in a moment, so that the shelf does not jump under a hand. */
+    private Region asking() {
+        VBox room = new VBox(Ui.text(texts.text("home.next"), "sw-strong", "sw-quiet"));
+        room.setStyle("-fx-min-height: " + ASKING_EM + "em;");
+        return room;
     }
 
     private Region next(LessonCard lesson) {

@@ -14,6 +14,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.geometry.Insets;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
@@ -30,6 +31,7 @@ import startwater.app.model.ClassModel;
 import startwater.app.model.DrillModel;
 import startwater.app.model.EndModel;
 import startwater.app.model.HomeModel;
+import startwater.app.model.HomeNext;
 import startwater.app.model.LessonModel;
 import startwater.app.model.ProgressModel;
 import startwater.app.model.ProjectorModel;
@@ -91,6 +93,10 @@ public final class Shell extends BorderPane implements Navigator {
     private Supplier<Region> page;
     private @Nullable DrillModel drill;
     private Background.@Nullable Work work;
+    private Background.@Nullable Work coaching;
+    /** What the coach said last of the learner who is here, or null. */
+    private @Nullable HomeNext coach;
+
     private @Nullable RehearsalModel rehearsal;
     private @Nullable ClassModel classroom;
     private @Nullable Handout handout;
@@ -128,6 +134,9 @@ public final class Shell extends BorderPane implements Navigator {
         getStyleClass().add("sw-paper");
         found();
         refresh();
+        if (desk.chosen()) {
+            askCoach();
+        }
     }
 
     private static Look look(Settings kept) {
@@ -293,28 +302,56 @@ public final class Shell extends BorderPane implements Navigator {
     }
 
     private Region homePage() {
-        HomeModel model = HomeModel.of(
-                library,
-                desk.ownDrills(),
-                desk.learner().history(),
-                progressModel().next().orElse(null));
+        HomeModel model = HomeModel.of(library, desk.ownDrills(), desk.learner().history(), coach);
         return new HomeView(model, words, new CoachWords(words, library), this::start, this::lesson, this::openHandout);
     }
 
-    private ProgressModel progressModel() {
+    /** All that a learner has done is gone through, which takes a second after years: never on the thread that paints. */
+    private ProgressModel progressModel(LearnerFile file) {
         ZoneId zone = ZoneId.systemDefault();
         return ProgressModel.of(
                 CourseShelf.of(library),
-                CourseHistory.of(desk.learner().history()),
+                CourseHistory.of(file.history()),
                 LocalDate.now(zone),
                 zone,
-                desk.learner().key().hashCode());
+                file.key().hashCode());
+    }
+
+    /** Asks the coach; the shelf is there meanwhile, with what the coach said last. */
+    private void askCoach() {
+        LearnerFile file = desk.learner();
+        if (coaching != null) {
+            coaching.cancel();
+        }
+        coaching = Background.run(() -> progressModel(file).next(), said -> {
+            HomeNext next = said.orElse(null);
+            if (!Objects.equals(coach, next)) {
+                coach = next;
+                if (place == Place.HOME && handout == null) {
+                    anewWithFocus();
+                }
+            }
+        });
+    }
+
+    /** Makes the page anew; the keys stay on what has the same id. */
+    private void anewWithFocus() {
+        Node focus = getScene() == null ? null : getScene().getFocusOwner();
+        refresh();
+        Node same = focus == null || focus.getId() == null ? null : lookup("#" + focus.getId());
+        if (same != null) {
+            same.requestFocus();
+        }
     }
 
     private void progress() {
-        go(
-                Place.PROGRESS,
-                () -> new ProgressView(progressModel(), new CoachWords(words, library), this::drill, this::lesson));
+        LearnerFile file = desk.learner();
+        go(Place.PROGRESS, () -> waiting("shell.opening"));
+        work = Background.run(
+                () -> progressModel(file),
+                model -> go(
+                        Place.PROGRESS,
+                        () -> new ProgressView(model, new CoachWords(words, library), this::drill, this::lesson)));
     }
 
     private void rehearsal() {
@@ -444,6 +481,7 @@ public final class Shell extends BorderPane implements Navigator {
     private void enter() {
         keepSettings();
         found();
+        coach = null;
         shelf();
         Runnable first = whenKnown;
         whenKnown = () -> {};
@@ -554,6 +592,7 @@ public final class Shell extends BorderPane implements Navigator {
         Handout given = handout;
         if (given == null) {
             go(Place.HOME, this::homePage);
+            askCoach();
         } else {
             handedOut(given);
         }

@@ -59,6 +59,7 @@ class DrillJourneyTest {
     @Test
     void theFishInDrillIsPlayedToItsEnd() throws Exception {
         Shell shell = open(Language.EN);
+        await(shell, "Start this drill");
         picture(shell, "home-en");
         Fx.run(() ->
                 shell.start(Library.shipped().scenario("hungry-second-week").get()));
@@ -96,6 +97,7 @@ class DrillJourneyTest {
     @Test
     void theSpanishWindowSpeaksSpanish() throws Exception {
         Shell shell = open(Language.ES);
+        await(shell, "Empezar esta práctica");
         picture(shell, "home-es");
         assertThat(has(shell, "Empezar esta práctica")).isTrue();
         Fx.run(() -> shell.start(Library.shipped().scenario("first-strips").get()));

@@ -146,11 +146,13 @@ public final class ScreenGallery {
         press(id("learner-delete"::equals));
         keep("learner");
         press(id("home"::equals));
+        awaitAny("#start");
         keep("home");
         press(id("lessons"::equals));
         press(id(i -> i.startsWith("lesson-")));
         keep("lesson");
         press(id("progress"::equals));
+        awaitAny("#progress-start");
         keep("progress-new");
         press(id("rehearsal"::equals));
         keep("rehearsal-new");

@@ -225,7 +225,7 @@ class WindowRobotTest {
                 startwater.content.ScenarioReader.read(file).faults().get(0).line("en");
         Label faults = (Label) find(node -> "faults-broken.yaml".equals(node.getId()));
         assertThat(faults.getText()).startsWith(said);
-        assertThat(shows("Start this drill")).isTrue();
+        waitFor(() -> shows("Start this drill"));
     }
 
     @Test
@@ -236,7 +236,7 @@ class WindowRobotTest {
         }
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(text("Text 200 %")).isTrue();
-        assertThat(shows("Start this drill")).isTrue();
+        waitFor(() -> shows("Start this drill"));
     }
 
     @Test
