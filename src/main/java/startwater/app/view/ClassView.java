@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import javafx.beans.InvalidationListener;
+import javafx.beans.WeakInvalidationListener;
 import javafx.geometry.Insets;
 import javafx.scene.control.Button;
 import javafx.scene.control.ProgressBar;
@@ -36,6 +38,7 @@ public final class ClassView extends BorderPane {
     private final HandOutPane giving;
     private final Ui.Choice<Part> parts;
     private Part part = Part.HAND_OUT;
+    private final InvalidationListener changed = property -> open(part);
 
     /** The parts of the desk. */
     public enum Part {
@@ -82,9 +85,11 @@ public final class ClassView extends BorderPane {
         VBox top = new VBox(12, Ui.text(texts.text("desk.title"), "sw-title"), parts);
         top.setPadding(new Insets(24, 24, 16, 32));
         setTop(top);
-        model.handedInProperty().addListener((p, was, is) -> open(part));
-        model.runningProperty().addListener((p, was, is) -> open(part));
-        model.failedProperty().addListener((p, was, is) -> open(part));
+        // The model outlives this page, which is made anew with every change of language or size.
+        WeakInvalidationListener told = new WeakInvalidationListener(changed);
+        model.handedInProperty().addListener(told);
+        model.runningProperty().addListener(told);
+        model.failedProperty().addListener(told);
         open(Part.HAND_OUT);
     }
 

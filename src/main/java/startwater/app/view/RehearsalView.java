@@ -6,6 +6,8 @@ import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javafx.application.Platform;
+import javafx.beans.InvalidationListener;
+import javafx.beans.WeakInvalidationListener;
 import javafx.geometry.Insets;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -49,6 +51,7 @@ public final class RehearsalView extends BorderPane {
     private final ScrollPane formPlace = Shell.scroll(new VBox());
     private final ScrollPane outlookPlace = Shell.scroll(new VBox());
     private final ScrollPane onePlace = Shell.scroll(new VBox());
+    private final InvalidationListener changed = property -> stale();
     private boolean stacked;
     private final Label helpTitle = Ui.text("", "sw-strong");
     private final Label help = Ui.text("");
@@ -94,14 +97,15 @@ public final class RehearsalView extends BorderPane {
         widthProperty().addListener((p, was, is) -> arrange());
         outlook.show(model.resultProperty().get());
         working(false);
+        stale();
+        // The model outlives this page, which is made anew with every change of language or size.
+        model.formProperty().addListener(new WeakInvalidationListener(changed));
+    }
+
+    private void stale() {
         if (model.stale()) {
             said.setText(texts.text("rehwin.stale"));
         }
-        model.formProperty().addListener((p, was, is) -> {
-            if (model.stale()) {
-                said.setText(texts.text("rehwin.stale"));
-            }
-        });
     }
 
     /** The words this view and the shell need together. */
