@@ -3,9 +3,9 @@ package startwater.app;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import startwater.content.WholeFile;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -49,7 +49,7 @@ public record Settings(
         }
     }
 
-    /** Keeps them: written beside and moved over, so that a crash leaves the old or the new ones whole. */
+    /** Keeps them; a crash leaves the old or the new ones whole. */
     void keepIn(Path folder) throws IOException {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("language", language).put("theme", theme).put("text_percent", textPercent);
@@ -57,8 +57,6 @@ public record Settings(
             node.put("learner", learner);
         }
         Files.createDirectories(folder);
-        Path fresh = folder.resolve(NAME + ".new");
-        Files.writeString(fresh, JSON.writeValueAsString(node) + "\n");
-        Files.move(fresh, folder.resolve(NAME), StandardCopyOption.REPLACE_EXISTING);
+        WholeFile.replace(folder.resolve(NAME), JSON.writeValueAsString(node) + "\n");
     }
 }

@@ -10,8 +10,8 @@ import java.util.TreeMap;
 import startwater.course.Graded;
 import startwater.course.Grading;
 import startwater.course.Learner;
-import startwater.course.MarkedVisit;
 import startwater.drill.Skill;
+import startwater.record.CourseHistory;
 import startwater.record.Entry;
 
 /**
@@ -89,31 +89,10 @@ public record ClassTable(List<Skill> skills, List<Row> rows) {
         for (Step step : attempt.steps()) {
             Entry.Marks marks = step.marks();
             if (marks != null) {
-                all.addAll(Grading.of(step.at(), attempt.scenario().id(), skills, marked(marks)));
+                all.addAll(Grading.of(
+                        step.at(), attempt.scenario().id(), skills, CourseHistory.marked(marks, marks.came())));
             }
         }
         return all;
-    }
-
-    private static MarkedVisit marked(Entry.Marks m) {
-        Entry.Working sum = m.working();
-        Entry.Foresight f = m.foresight();
-        MarkedVisit.Worked worked = sum == null
-                ? null
-                : Skill.find(sum.skill())
-                        .map(skill -> new MarkedVisit.Worked(skill, sum.mark(), sum.slip()))
-                        .orElse(null);
-        return new MarkedVisit(
-                m.scored(),
-                m.credited(),
-                m.decision(),
-                m.word(),
-                m.decisive(),
-                m.own(),
-                m.best(),
-                m.read(),
-                m.readRight(),
-                worked,
-                f == null ? null : new MarkedVisit.Foreseen(f.pad(), f.sureness(), f.mark(), f.chance(), m.came()));
     }
 }

@@ -3,6 +3,7 @@ package startwater.classroom;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import startwater.record.Difference.What;
 import startwater.text.Language;
 import startwater.text.Texts;
@@ -35,6 +36,12 @@ public final class ClassWords {
     /** @param texts with {@link #FILE} among its files */
     public ClassWords(Texts texts) {
         this.texts = texts;
+    }
+
+    /** Why a file could not be opened as a hand-out. @param read what came of reading it: trouble */
+    public String refused(Object file, HandoutFile.Read read) {
+        String trouble = Objects.requireNonNull(read.trouble()).name().toLowerCase(Locale.ROOT);
+        return texts.text("class.badHandout." + trouble, file, read.detail());
     }
 
     /** The words of a class with those of drills and lessons. */

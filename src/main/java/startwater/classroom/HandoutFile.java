@@ -1,9 +1,13 @@
 package startwater.classroom;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -120,6 +124,13 @@ public final class HandoutFile {
         return yaml.lines()
                 .dropWhile(line -> line.startsWith("#") || line.isBlank())
                 .collect(Collectors.joining("\n", "", "\n"));
+    }
+
+    /** Reads a file, no more of it than a hand-out may hold. @throws IOException where it cannot be read */
+    public static Read read(Path file, String language) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            return read(in.readNBytes(MOST_BYTES + 1), language);
+        }
     }
 
     /** Reads a file; never throws for what stands in it. @param language of the faults of a drill, {@code en} or {@code es} */

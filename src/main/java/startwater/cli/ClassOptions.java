@@ -1,12 +1,9 @@
 package startwater.cli;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
@@ -48,23 +45,17 @@ final class ClassOptions {
                 CliTexts.of(common.lang, spec).language(), Texts.DRILL, Texts.LESSON, ClassWords.FILE, CliTexts.FILE);
     }
 
-    /** The hand-out in these bytes. @throws WrongUseException where it is none, with the reason */
-    static Handout handout(Path file, byte[] bytes, Texts texts) {
-        HandoutFile.Read read = HandoutFile.read(bytes, texts.language().code());
-        HandoutFile.Trouble trouble = read.trouble();
-        if (trouble != null) {
-            String key = "class.badHandout." + trouble.name().toLowerCase(Locale.ROOT);
-            throw new WrongUseException(texts.text(key, file, read.detail()));
-        }
-        return read.found().orElseThrow();
+    /** The hand-out that was read. @throws WrongUseException where there is none, with the reason */
+    static Handout opened(Path file, HandoutFile.Read read, Texts texts) {
+        return read.found().orElseThrow(() -> new WrongUseException(new ClassWords(texts).refused(file, read)));
     }
 
     private @Nullable Handout handout(Texts texts) {
         if (handout == null) {
             return null;
         }
-        try (InputStream in = Files.newInputStream(handout)) {
-            return handout(handout, in.readNBytes(HandoutFile.MOST_BYTES + 1), texts);
+        try {
+            return opened(handout, HandoutFile.read(handout, texts.language().code()), texts);
         } catch (IOException e) {
             throw new WrongUseException(texts.text("cli.noFile", handout));
         }

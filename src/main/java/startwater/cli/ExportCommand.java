@@ -128,12 +128,8 @@ public final class ExportCommand implements Callable<Integer> {
         if (file == null) {
             return;
         }
-        try {
-            Files.writeString(file, text.get(), StandardCharsets.UTF_8);
-            out.println(texts.text("class.written", file));
-        } catch (IOException e) {
-            throw new WrongUseException(texts.text("cli.cannotWrite", file));
-        }
+        OutFile.write(file, text.get(), texts);
+        out.println(texts.text("class.written", file));
     }
 
     private StoreAddress store(String address, Texts texts) {

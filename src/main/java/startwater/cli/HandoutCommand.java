@@ -88,14 +88,14 @@ public final class HandoutCommand implements Callable<Integer> {
                 drills.stream().map(d -> drill(d, commands)).toList(),
                 lessons);
         Path file = named(Objects.requireNonNull(out));
-        byte[] bytes = HandoutFile.text(handout).getBytes(StandardCharsets.UTF_8);
+        String text = HandoutFile.text(handout);
         // What cannot be opened again is not given out.
-        ClassOptions.handout(file, bytes, texts);
-        try {
-            Files.write(file, bytes);
-        } catch (IOException e) {
-            throw new WrongUseException(texts.text("cli.cannotWrite", file));
-        }
+        ClassOptions.opened(
+                file,
+                HandoutFile.read(
+                        text.getBytes(StandardCharsets.UTF_8), texts.language().code()),
+                texts);
+        OutFile.write(file, text, texts);
         own.commandLine().getOut().println(texts.text("class.handed", file));
         return 0;
     }

@@ -1,8 +1,5 @@
 package startwater.cli;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Objects;
 import java.util.Optional;
@@ -83,7 +80,7 @@ public final class PrintCommand implements Callable<Integer> {
         if (out == null) {
             own.commandLine().getOut().print(page);
         } else {
-            write(out, page, commands);
+            OutFile.write(out, page, commands);
         }
         return 0;
     }
@@ -104,13 +101,5 @@ public final class PrintCommand implements Callable<Integer> {
         }
         Scenario drill = DrillShelf.find(what, commands);
         return TeacherSheet.of(drill, DesignNote.of(what), library.lessons(language), texts, paper, key.apply(drill));
-    }
-
-    private static void write(Path file, String page, Texts texts) {
-        try {
-            Files.writeString(file, page, StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new WrongUseException(texts.text("cli.cannotWrite", file));
-        }
     }
 }

@@ -355,6 +355,11 @@ public record Scenario(
 
     /** The same drill with another keeper. */
     public Scenario withKeeper(Keeper other) {
+        return with(other, shelf);
+    }
+
+    /** The same drill with another keeper and another shelf. */
+    public Scenario with(Keeper otherKeeper, Shelf otherShelf) {
         return new Scenario(
                 id,
                 number,
@@ -368,8 +373,8 @@ public record Scenario(
                 source,
                 start,
                 unknowns,
-                other,
-                shelf,
+                otherKeeper,
+                otherShelf,
                 events,
                 nursery);
     }

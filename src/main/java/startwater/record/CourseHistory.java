@@ -85,7 +85,7 @@ public final class CourseHistory {
 
     private void visit(Observed.Visit v) {
         lesson = "";
-        MarkedVisit visit = marked(v);
+        MarkedVisit visit = marked(v.marks(), v.came());
         graded.addAll(Grading.of(v.at(), v.scenario(), skills(v.skills()), visit));
         Played play = played.computeIfAbsent(v.attempt(), id -> new Played(Source.drill(v.scenario())));
         play.habits.addAll(visit.habits());
@@ -119,8 +119,8 @@ public final class CourseHistory {
         }
     }
 
-    private static MarkedVisit marked(Observed.Visit v) {
-        Entry.Marks m = v.marks();
+    /** The marks of a visit as the coach reads them. @param came whether what was foretold came, or null where unknown */
+    public static MarkedVisit marked(Entry.Marks m, @Nullable Boolean came) {
         Entry.Working sum = m.working();
         Entry.Foresight f = m.foresight();
         MarkedVisit.Worked worked = sum == null
@@ -139,7 +139,7 @@ public final class CourseHistory {
                 m.read(),
                 m.readRight(),
                 worked,
-                f == null ? null : new MarkedVisit.Foreseen(f.pad(), f.sureness(), f.mark(), f.chance(), v.came()));
+                f == null ? null : new MarkedVisit.Foreseen(f.pad(), f.sureness(), f.mark(), f.chance(), came));
     }
 
     private static List<Skill> skills(List<String> ids) {

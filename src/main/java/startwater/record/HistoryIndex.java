@@ -4,13 +4,13 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.zip.CRC32;
 import org.jspecify.annotations.Nullable;
+import startwater.content.WholeFile;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -146,8 +146,6 @@ final class HistoryIndex {
                 .put("at", n.at().toString()));
         var damaged = node.putArray("damaged_lines");
         history.damagedLines().forEach(damaged::add);
-        Path fresh = index.resolveSibling(index.getFileName() + ".new");
-        Files.writeString(fresh, EntryText.JSON.writeValueAsString(node) + "\n");
-        Files.move(fresh, index, StandardCopyOption.REPLACE_EXISTING);
+        WholeFile.replace(index, EntryText.JSON.writeValueAsString(node) + "\n");
     }
 }

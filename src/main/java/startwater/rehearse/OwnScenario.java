@@ -90,22 +90,7 @@ public final class OwnScenario {
                 h.spareAirKlaPerHour());
         Scenario.Keeper k = s.keeper();
         Scenario.Keeper longer = new Scenario.Keeper(k.visitsAtHours(), days, within(own.away(), days), 1, List.of(0));
-        return new Scenario(
-                s.id(),
-                s.number(),
-                s.text(),
-                s.skills(),
-                s.exposes(),
-                s.rules(),
-                s.system(),
-                s.fish(),
-                s.plannedFish(),
-                s.source(),
-                s.start(),
-                s.unknowns(),
-                longer,
-                full,
-                s.events());
+        return s.with(longer, full);
     }
 
     /** How long a start is followed at most, d: the colder, the longer (published: weeks at 25 °C, months in the cold). */

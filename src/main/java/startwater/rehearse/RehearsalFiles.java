@@ -1,9 +1,9 @@
 package startwater.rehearse;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import startwater.content.WholeFile;
 import startwater.drill.Scenario;
 
 /** Writes a rehearsal down: the drill, its form beside it, and the second system's drill where there is one. */
@@ -50,26 +50,15 @@ public final class RehearsalFiles {
         Files.createDirectories(folder);
         Path drill = folder.resolve(id + YAML);
         Path beside = folder.resolve(id + FormFile.ENDING);
-        put(beside, FormFile.write(form));
-        put(drill, ScenarioYaml.of(OwnScenario.of(own, id)));
+        WholeFile.replace(beside, FormFile.write(form));
+        WholeFile.replace(drill, ScenarioYaml.of(OwnScenario.of(own, id)));
         if (outlook != null && outlook.second() != null) {
             String other = id + SECOND;
-            put(
+            WholeFile.replace(
                     folder.resolve(other + YAML),
                     ScenarioYaml.of(
                             OwnScenario.second(own, other, outlook.second().massG())));
         }
         return new Written(drill, beside);
-    }
-
-    /** Writes beside and moves over, so that a full disk loses nothing. */
-    private static void put(Path file, String text) throws IOException {
-        Path fresh = Files.createTempFile(file.getParent(), "writing", ".tmp");
-        try {
-            Files.writeString(fresh, text, StandardCharsets.UTF_8);
-            Files.move(fresh, file, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(fresh);
-        }
     }
 }

@@ -2,10 +2,8 @@ package startwater.app.view;
 
 import java.io.File;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.stage.DirectoryChooser;
@@ -13,6 +11,7 @@ import javafx.stage.FileChooser;
 import javafx.stage.Window;
 import org.jspecify.annotations.Nullable;
 import startwater.app.model.ProjectorModel;
+import startwater.classroom.ClassWords;
 import startwater.classroom.Handout;
 import startwater.classroom.HandoutFile;
 import startwater.drill.Scenario;
@@ -81,13 +80,10 @@ final class ClassDesk implements ClassView.Desk {
     /** The hand-out in a file; null, and said why, where there is none. */
     @Nullable
     Handout read(Path file) {
-        try (InputStream in = Files.newInputStream(file)) {
-            HandoutFile.Read read = HandoutFile.read(
-                    in.readNBytes(HandoutFile.MOST_BYTES + 1), texts.language().code());
-            HandoutFile.Trouble trouble = read.trouble();
-            if (trouble != null) {
-                String key = "class.badHandout." + trouble.name().toLowerCase(Locale.ROOT);
-                said.accept(texts.text(key, file.getFileName(), read.detail()));
+        try {
+            HandoutFile.Read read = HandoutFile.read(file, texts.language().code());
+            if (read.trouble() != null) {
+                said.accept(new ClassWords(texts).refused(String.valueOf(file.getFileName()), read));
             }
             return read.handout();
         } catch (IOException unreadable) {

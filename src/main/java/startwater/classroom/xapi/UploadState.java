@@ -6,11 +6,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import startwater.content.WholeFile;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -60,9 +60,7 @@ final class UploadState {
                 .put("address", address)
                 .put("done", done)
                 .put("ids", hash(done)));
-        Path fresh = file.resolveSibling(file.getFileName() + ".new");
-        Files.writeString(fresh, text + "\n", StandardCharsets.UTF_8);
-        Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+        WholeFile.replace(file, text + "\n");
     }
 
     private String hash(int done) {
