@@ -134,9 +134,12 @@ public final class Shell extends BorderPane implements Navigator {
         getStyleClass().add("sw-paper");
         found();
         refresh();
-        if (desk.chosen()) {
-            askCoach();
-        }
+        // Once the window stands: the two would share the cores.
+        Platform.runLater(() -> {
+            if (desk.chosen()) {
+                askCoach();
+            }
+        });
     }
 
     private static Look look(Settings kept) {
