@@ -2,6 +2,7 @@ package startwater.content;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import startwater.quantity.RoundStep;
 
 /**
@@ -95,6 +96,19 @@ public record Plot(
     public record Line(String key, List<Point> points, boolean dots) {
         public Line {
             points = List.copyOf(points);
+        }
+
+        /** Its height over a place of the axis below, straight between its points; empty beyond its ends. */
+        public OptionalDouble at(double x) {
+            for (int i = 1; i < points.size(); i++) {
+                Point from = points.get(i - 1);
+                Point to = points.get(i);
+                if (from.x() <= x && x <= to.x()) {
+                    double part = to.x() > from.x() ? (x - from.x()) / (to.x() - from.x()) : 0;
+                    return OptionalDouble.of(from.y() + part * (to.y() - from.y()));
+                }
+            }
+            return OptionalDouble.empty();
         }
     }
 

@@ -1,6 +1,8 @@
 package startwater.app.view;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.Insets;
@@ -40,7 +42,7 @@ final class FigureView extends VBox {
         picture = new PlotView(texts);
         getStyleClass().add("sw-card");
         setPadding(new Insets(14, 16, 14, 16));
-        getChildren().addAll(said, picture);
+        getChildren().addAll(said, new Tabled(texts, "figure-" + place, picture, this::numbers));
         for (Input input : figure.kind().sum().inputs()) {
             Block.Slider range = figure.sliders().get(input.name());
             if (range != null) {
@@ -82,6 +84,21 @@ final class FigureView extends VBox {
         Unit unit = input.unit();
         String symbol = Words.of(texts.language().code()).unit(unit);
         return symbol.isEmpty() ? number : number + " " + symbol;
+    }
+
+    /** The lines at the numbers of the axis below. */
+    private Tabled.Rows numbers() {
+        Plot plot = figure.plot(now);
+        List<String> heads = new ArrayList<>(List.of(texts.text(plot.x().key())));
+        plot.lines().forEach(line -> heads.add(texts.text(line.key().isEmpty() ? plot.y().key() : line.key())));
+        List<List<String>> rows = new ArrayList<>();
+        for (double x : plot.x().ticks()) {
+            List<String> row = new ArrayList<>(List.of(texts.number(x, 3)));
+            plot.lines().forEach(line -> row.add(
+                    line.at(x).isPresent() ? texts.number(line.at(x).getAsDouble(), 3) : "–"));
+            rows.add(row);
+        }
+        return new Tabled.Rows(heads, rows);
     }
 
     private void moved() {

@@ -64,18 +64,21 @@ final class OutlookPane extends VBox {
                 .add(Ui.text(texts.text("reh.out.tanks", outlook.tanks(), outlook.days()), "sw-label", "sw-quiet"));
     }
 
-    private StartUpChart chart(Outlook outlook, OutlookText said) {
+    private Region chart(Outlook outlook, OutlookText said) {
         Spread ready = outlook.ready();
         double far = Double.isInfinite(ready.high()) ? outlook.days() : ready.high() + BEYOND;
         int days = (int) Math.min(outlook.days(), Math.ceil(far));
-        return new StartUpChart(new StartUpChart.Data(
-                path(outlook.ammonia(), days, "rehwin.chartAmmonia"),
-                path(outlook.nitrite(), days, "rehwin.chartNitrite"),
+        FanChart.Path ammonia = path(outlook.ammonia(), days, "rehwin.chartAmmonia");
+        FanChart.Path nitrite = path(outlook.nitrite(), days, "rehwin.chartNitrite");
+        StartUpChart chart = new StartUpChart(new StartUpChart.Data(
+                ammonia,
+                nitrite,
                 window(ready, days),
                 texts.text("rehwin.chartUnit"),
                 texts.text("rehwin.chartDays"),
                 texts.language().locale(),
                 texts.text("rehwin.chartSummary", texts.text("reh.out.ready"), said.ready())));
+        return new Tabled(texts, "outlook", chart, () -> BandTable.of(texts, List.of(ammonia, nitrite)));
     }
 
     private FanChart.Path path(List<Spread> daily, int days, String label) {

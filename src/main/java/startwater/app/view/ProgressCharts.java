@@ -30,7 +30,11 @@ final class ProgressCharts {
         if (!c.bins().isEmpty()) {
             all.getChildren()
                     .addAll(
-                            new CalibrationChart(chart(c, texts, finding)),
+                            new Tabled(
+                                    texts,
+                                    "calibration",
+                                    new CalibrationChart(chart(c, texts, finding)),
+                                    () -> numbers(c, texts)),
                             Ui.text(texts.text("progress.calibrationHow"), "sw-label", "sw-quiet"));
         }
         all.setId("progress-calibration");
@@ -58,6 +62,22 @@ final class ProgressCharts {
         return new CalibrationChart.Data(columns, percents, spoken.toString());
     }
 
+    private static Tabled.Rows numbers(Calibration c, Texts texts) {
+        return new Tabled.Rows(
+                List.of(
+                        texts.text("progress.said"),
+                        texts.text("progress.standsFor"),
+                        texts.text("progress.came"),
+                        texts.text("progress.times")),
+                c.bins().stream()
+                        .map(b -> List.of(
+                                texts.text("progress.sureness." + b.word()),
+                                texts.text("progress.percent", percent(b.stated())),
+                                texts.text("progress.percent", percent(b.came())),
+                                texts.number(b.count())))
+                        .toList());
+    }
+
     private static double percent(double share) {
         return Double.isNaN(share) ? 0 : Math.rint(100 * share);
     }
@@ -79,14 +99,24 @@ final class ProgressCharts {
         all.getChildren()
                 .addAll(
                         Ui.text(spoken),
-                        new MarksChart(new MarksChart.Data(
-                                values,
-                                PASS,
-                                texts.text("progress.pass"),
-                                texts.number(last),
-                                texts.text("progress.day", model.daysSince(marks.get(0))),
-                                texts.text("progress.day", model.daysSince(marks.get(marks.size() - 1))),
-                                spoken)));
+                        new Tabled(
+                                texts,
+                                "marks",
+                                new MarksChart(new MarksChart.Data(
+                                        values,
+                                        PASS,
+                                        texts.text("progress.pass"),
+                                        texts.number(last),
+                                        texts.text("progress.day", model.daysSince(marks.get(0))),
+                                        texts.text("progress.day", model.daysSince(marks.get(marks.size() - 1))),
+                                        spoken)),
+                                () -> new Tabled.Rows(
+                                        List.of(texts.text("progress.when"), texts.text("progress.marks")),
+                                        marks.stream()
+                                                .map(m -> List.of(
+                                                        texts.text("progress.day", model.daysSince(m)),
+                                                        texts.number(Math.rint(m.mark()))))
+                                                .toList())));
         return all;
     }
 }
