@@ -14,7 +14,7 @@ import startwater.water.UnionisedAmmonia;
 /** What follows from the state of a system: pH, toxic ammonia, survivors. None of it is a state of its own. */
 public final class TankReadings {
     /** Fewer fish than this are none; their mean mass would be rounding. */
-    private static final double LEAST_FISH = 1e-4;
+    static final double LEAST_FISH = 1e-4;
 
     private TankReadings() {}
 
