@@ -42,13 +42,19 @@ public final class FastStepper implements Stepper {
 
     private static final double RENEWED = 2;
     /** What a correction may move of each quantity above its floor, and of the hazard. */
-    private static final double NITROGEN_TOLERANCE = 0.0015;
+    private static final double NITROGEN_TOLERANCE = 0.003;
 
     private static final double OXYGEN_TOLERANCE = 0.01;
     private static final double OXYGEN_TOLERANCE_WHEN_FALLING = 0.0002;
     private static final double CARBON_TOLERANCE = 0.05;
-    private static final double H_TOLERANCE = 0.01;
-    private static final double HAZARD_TOLERANCE = 1.5e-5;
+    /** What h may move, as a share, times the toxic ammonia that goes with it, mg N/L. */
+    private static final double H_TOLERANCE = 0.0015;
+
+    private static final double MILD_AMMONIA = 0.1;
+    private static final double HAZARD_TOLERANCE = 1.2e-5;
+    /** Where many die, errors add up: how much less is allowed at a hazard of 1 per day. */
+    private static final double STRICT_WHEN_DYING = 3;
+
     /** Shares by which a correction may move oxygen and h at the end of an interval before it is made once more. */
     private static final double POLISHED_OXYGEN = 0.0005;
 
@@ -58,7 +64,7 @@ public final class FastStepper implements Stepper {
     private static final double CARBON_FLOOR = 0.2;
 
     private static final double LONGEST_INTERVAL = 0.34;
-    private static final double LONGEST_WHEN_WARMING = 0.0625;
+    private static final double LONGEST_WHEN_WARMING = 0.03;
     private static final double LONGEST_WHEN_DRIFTING = 0.125;
     private static final double DRIFTED_C = 0.005;
     private static final double WARMING_C = 0.5;
@@ -152,7 +158,7 @@ public final class FastStepper implements Stepper {
             }
             double remaining = span - done;
             double dt = remaining <= longest ? remaining : remaining / Math.ceil(remaining / longest - 1e-9);
-            afterC = restC + away * Powers.quickExp(-temperatureRate * (done + dt));
+            afterC = away == 0 ? restC : restC + away * Powers.quickExp(-temperatureRate * (done + dt));
             double error = step(p, c, k, dt);
             double growth = SAFETY / StrictMath.sqrt(Math.max(error, 1e-6));
             longest = Math.min(LONGEST_STEP, dt * Math.min(MOST_GROWTH, Math.max(LEAST_GROWTH, growth)));
@@ -208,7 +214,9 @@ public final class FastStepper implements Stepper {
         guess[H_ION] = settled(k.carbonate, guess, now[H_ION]);
         correct(p, c, k, dt, stocked);
         double doubt = stocked ? casualties.doubt(next, before.exposure, after.exposure, dt) : 0;
-        return Math.max(doubt / HAZARD_TOLERANCE, correction(c.air()));
+        double dying = casualties.lately();
+        double strict = 1 + STRICT_WHEN_DYING * Math.min(2, dying * dying);
+        return Math.max(strict * doubt / HAZARD_TOLERANCE, correction(c.air()));
     }
 
     /** From {@code now} to {@code next} with the rates of {@code guess} at the end. */
@@ -259,7 +267,7 @@ public final class FastStepper implements Stepper {
         double carbon = Math.max(moved(DIC, CARBON_FLOOR), moved(ALKALINITY, CARBON_FLOOR)) / CARBON_TOLERANCE;
         double oxygen = moved(OXYGEN, OXYGEN_FLOOR)
                 / (air && next[OXYGEN] > APPETITE_FALLS_OXYGEN ? OXYGEN_TOLERANCE : OXYGEN_TOLERANCE_WHEN_FALLING);
-        return Math.max(Math.max(nitrogen, carbon), Math.max(oxygen, moved(H_ION, 0) / H_TOLERANCE));
+        return Math.max(Math.max(nitrogen, carbon), Math.max(oxygen, moved(H_ION, 0) * Math.max(MILD_AMMONIA, after.toxicAmmonia) / H_TOLERANCE));
     }
 
     private double moved(int at, double floor) {

@@ -51,7 +51,7 @@ public final class TankReadings {
 
     /** Solves pH afresh, as is due after a dose or a change. */
     static void settlePh(double[] y) {
-        y[H_ION] = carbonate(y).solveH(y[ALKALINITY], y[DIC], y[TAN], y[H_ION]);
+        y[H_ION] = carbonate(y).settleH(y[ALKALINITY], y[DIC], y[TAN], y[H_ION]);
     }
 
     /** Share of the stocked fish alive, mean over the strata. */
