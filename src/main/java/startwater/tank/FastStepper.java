@@ -3,9 +3,7 @@ package startwater.tank;
 import static startwater.tank.TankLayout.*;
 
 import org.jspecify.annotations.Nullable;
-import startwater.biofilter.Nitrification;
 import startwater.fish.Species;
-import startwater.quantity.Molar;
 import startwater.quantity.Powers;
 import startwater.water.CarbonateSystem;
 
@@ -179,8 +177,9 @@ public final class FastStepper implements Stepper {
         double drawn = before.carbonMade + kLa * before.co2PerAlkalinity * now[ALKALINITY];
         double loss = kLa * before.co2PerDic;
         double carbon = Math.abs(drawn / loss - now[DIC]) / now[DIC];
-        double oxygen = Math.abs(k.kLaPerDay * (before.oxygenSaturation - now[OXYGEN]) - before.oxygenLoss * now[OXYGEN])
-                / (k.kLaPerDay * (1 + now[OXYGEN]));
+        double oxygen =
+                Math.abs(k.kLaPerDay * (before.oxygenSaturation - now[OXYGEN]) - before.oxygenLoss * now[OXYGEN])
+                        / (k.kLaPerDay * (1 + now[OXYGEN]));
         return carbon + oxygen;
     }
 
@@ -267,11 +266,12 @@ public final class FastStepper implements Stepper {
         double carbon = Math.max(moved(DIC, CARBON_FLOOR), moved(ALKALINITY, CARBON_FLOOR)) / CARBON_TOLERANCE;
         double oxygen = moved(OXYGEN, OXYGEN_FLOOR)
                 / (air && next[OXYGEN] > APPETITE_FALLS_OXYGEN ? OXYGEN_TOLERANCE : OXYGEN_TOLERANCE_WHEN_FALLING);
-        return Math.max(Math.max(nitrogen, carbon), Math.max(oxygen, moved(H_ION, 0) * Math.max(MILD_AMMONIA, after.toxicAmmonia) / H_TOLERANCE));
+        return Math.max(
+                Math.max(nitrogen, carbon),
+                Math.max(oxygen, moved(H_ION, 0) * Math.max(MILD_AMMONIA, after.toxicAmmonia) / H_TOLERANCE));
     }
 
     private double moved(int at, double floor) {
         return Math.abs(next[at] - guess[at]) / (floor + next[at]);
     }
-
 }

@@ -31,6 +31,7 @@ final class IntervalConstants {
     final double oxygenSaturation;
     /** Its change with temperature, mg/L per °C. */
     final double oxygenSaturationSlope;
+
     final double kLaPerDay;
     final double kLaCo2PerDay;
     final double co2InBalance;

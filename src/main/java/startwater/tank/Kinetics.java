@@ -217,8 +217,13 @@ final class Kinetics {
         double mean = k.fedExcretion * active;
         fedExcretion = mean;
         double fedFactor = fedFactor(excretion, mean);
-        double breathing =
-                k.oxygenPerFish * warmed(k.lnBreathing) * active / volume * fedFactor * oxygen / (oxygen * oxygen + RESPIRATION_HALF_SQUARED);
+        double breathing = k.oxygenPerFish
+                * warmed(k.lnBreathing)
+                * active
+                / volume
+                * fedFactor
+                * oxygen
+                / (oxygen * oxygen + RESPIRATION_HALF_SQUARED);
         oxygenLoss += breathing;
         double square = oxygen * oxygen;
         double breathingSlope = breathing * 2 * RESPIRATION_HALF_SQUARED / (square + RESPIRATION_HALF_SQUARED);

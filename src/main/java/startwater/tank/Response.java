@@ -15,8 +15,8 @@ final class Response {
     /** Takes a loss of {@code loss} per day over {@code dt} days. */
     void over(double loss, double dt) {
         double x = loss * dt;
-        double third = 1.0 / 6
-                + x * (1.0 / 24 + x * (1.0 / 120 + x * (1.0 / 720 + x * (1.0 / 5040 + x * (1.0 / 40320)))));
+        double third =
+                1.0 / 6 + x * (1.0 / 24 + x * (1.0 / 120 + x * (1.0 / 720 + x * (1.0 / 5040 + x * (1.0 / 40320)))));
         double second = 1.0 / 2 + x * third;
         double first = 1 + x * second;
         double left = 1 / (1 + x * first);

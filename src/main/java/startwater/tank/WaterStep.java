@@ -22,14 +22,12 @@ final class WaterStep {
     private double dt;
     private double q;
     private double inflow;
-    private boolean flows;
     private double carbonPull;
     private double carbonPush;
     private double oxygenPush;
     private double oxidation;
     // What the last pass handed on, mg N/L: to ammonia from solids and chloramine, to nitrite, to nitrate, out.
     private double solidsRise;
-    private double freed;
     private double oxidised;
     private double toNitrate;
     private double out;
@@ -44,7 +42,6 @@ final class WaterStep {
         q = c.exchangePerDay();
         inflow = c.inflowPerDay();
         SourceWater in = c.source();
-        flows = in != null && inflow > 0;
         organic.over(start.mineralisationLoss + start.trapping + q, days);
         ammonia.over(start.ammoniaSlope + q, days);
         nitrite.over(start.nitriteSlope + q, days);
@@ -106,13 +103,7 @@ final class WaterStep {
 
     /** Organic nitrogen, in the water and in the bed. @return what of it becomes ammonia, mg N/L */
     private double solids(
-            double[] now,
-            double[] at,
-            double[] to,
-            IntervalConstants k,
-            Kinetics start,
-            Kinetics end,
-            double volume) {
+            double[] now, double[] at, double[] to, IntervalConstants k, Kinetics start, Kinetics end, double volume) {
         double there = now[ORGANIC_N];
         double less = start.mineralisationLoss + start.trapping - end.mineralisationLoss - end.trapping;
         double guess = at[ORGANIC_N];
@@ -228,7 +219,8 @@ final class WaterStep {
         to[DIC] = Math.max(0, carbon.end(now[DIC], last, last - carbonPush, bend));
     }
 
-    private void oxygen(double[] now, double[] at, double[] to, IntervalConstants k, Kinetics start, Kinetics end, GutStep gut) {
+    private void oxygen(
+            double[] now, double[] at, double[] to, IntervalConstants k, Kinetics start, Kinetics end, GutStep gut) {
         double there = now[OXYGEN];
         double guess = at[OXYGEN];
         double less = start.oxygenSlope - end.oxygenSlope;
@@ -238,8 +230,7 @@ final class WaterStep {
         double oxygenAtEnd = oxygen.end(there, last, rise, less / 2 * (there - guess) - gut.breathBend);
         to[OXYGEN] = oxygenAtEnd >= 0
                 ? oxygenAtEnd
-                : Relaxation.end(
-                        there, oxygenPush, k.kLaPerDay + q + Math.max(start.oxygenLoss, end.oxygenLoss), dt);
+                : Relaxation.end(there, oxygenPush, k.kLaPerDay + q + Math.max(start.oxygenLoss, end.oxygenLoss), dt);
     }
 
     /** What no rate reads within a step: nitrate and ledgers. After the last pass. */

@@ -68,8 +68,7 @@ public final class OxygenSaturation {
         return -perKelvin
                 * perKelvin
                 * (1.575701e5
-                        + perKelvin
-                                * (2 * -6.642308e7 + perKelvin * (3 * 1.243800e10 - perKelvin * 4 * 8.621949e11)));
+                        + perKelvin * (2 * -6.642308e7 + perKelvin * (3 * 1.243800e10 - perKelvin * 4 * 8.621949e11)));
     }
 
     /**

@@ -22,6 +22,7 @@ class SteppersTest {
     private static final double STATE_TOLERANCE = 0.005;
 
     private static final double SURVIVAL_TOLERANCE = 0.002;
+
     @Test
     void fastStepperFollowsTheRefereeOverTwoHundredRandomSystems() {
         followsTheReferee(200);
