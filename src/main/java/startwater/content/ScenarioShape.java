@@ -21,6 +21,7 @@ import startwater.drill.Scenario;
 import startwater.drill.Skill;
 import startwater.drill.Unknown;
 import startwater.fish.Species;
+import startwater.water.OxygenSaturation;
 
 /**
  * What a drill file holds: the components of {@link Scenario}, by the same names, with their ranges. The ranges are wide:
@@ -65,7 +66,10 @@ final class ScenarioShape {
             need("surfaceKlaPerHour", number(0, 2), "Oxygen transfer of the still surface, 1/h (about 0.1)"),
             need("carbonDioxideRatio", number(0.1, 1.5), "CO2 over oxygen transfer: 0.4 bubbles, 0.9 splashing"),
             need("roomCarbonDioxidePpm", number(300, 10_000), "CO2 in the air of the room, ppm (600 indoors)"),
-            need("altitudeM", number(0, 5000), "Height above the sea, m"),
+            need(
+                    "altitudeM",
+                    number(OxygenSaturation.ALTITUDE_M.low(), OxygenSaturation.ALTITUDE_M.high()),
+                    "Height above the sea, m"),
             need("setPointC", number(LEAST_SET_POINT_C, MOST_SET_POINT_C), "Temperature to which the water drifts, C"),
             need("temperatureRatePerDay", number(0.1, 24), "How fast it drifts there, 1/d (about 2)"),
             may("roomC", number(LEAST_SET_POINT_C, MOST_SET_POINT_C), "Where it drifts without heater or cooler, C"),

@@ -68,6 +68,11 @@ final class Casualties {
         return slope[stressor] * Math.max(0, damage - upper[at]) + lowSlope[stressor] * Math.max(0, damage - lower[at]);
     }
 
+    /** Mean hazard of the living over the last step, 1/d. */
+    double lately() {
+        return lately;
+    }
+
     /** Mean hazard of the living in this state, 1/d. */
     double hazard(double[] y) {
         double weighted = 0;

@@ -1,6 +1,8 @@
 package startwater.tank;
 
 import org.jspecify.annotations.Nullable;
+import startwater.quantity.OutOfRangeException;
+import startwater.quantity.Validity;
 
 /**
  * What is switched on, and what stands still between two events.
@@ -21,11 +23,18 @@ public record Controls(
         double evaporationPerDay,
         @Nullable SourceWater source,
         double spareAirPerHour) {
+    /** Slow exchange and top-up, tank volumes a day each. */
+    public static final Validity FLOW_PER_DAY =
+            new Validity("tank", "inflow in volumes a day", 0, 1000, "what the equations of the tank can carry");
+
+    /**
+     * @throws OutOfRangeException for an inflow or spare air that cannot be
+     * @throws IllegalArgumentException for an inflow without a source
+     */
     public Controls {
-        if (!(exchangePerDay >= 0 && evaporationPerDay >= 0 && spareAirPerHour >= 0)) {
-            throw new IllegalArgumentException("Controls: exchange, evaporation and spare air must be 0 or more, not "
-                    + exchangePerDay + ", " + evaporationPerDay + " and " + spareAirPerHour + ".");
-        }
+        FLOW_PER_DAY.check(exchangePerDay);
+        FLOW_PER_DAY.check(evaporationPerDay);
+        TankParameters.KLA_PER_HOUR.check(spareAirPerHour);
         if (source == null && exchangePerDay + evaporationPerDay > 0) {
             throw new IllegalArgumentException("Controls: exchange and top-up need a source of water.");
         }

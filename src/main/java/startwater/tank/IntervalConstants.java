@@ -3,6 +3,7 @@ package startwater.tank;
 import org.jspecify.annotations.Nullable;
 import startwater.biofilter.Nitrification;
 import startwater.fish.Species;
+import startwater.quantity.Powers;
 import startwater.water.CarbonateSystem;
 
 /**
@@ -24,7 +25,13 @@ final class IntervalConstants {
 
     private final TemperatureTerms warmth;
     final CarbonateSystem carbonate;
+    /** The temperature that the constants are worked out for, °C; {@link Kinetics} follows small departures from it. */
+    final double temperatureC;
+
     final double oxygenSaturation;
+    /** Its change with temperature, mg/L per °C. */
+    final double oxygenSaturationSlope;
+
     final double kLaPerDay;
     final double kLaCo2PerDay;
     final double co2InBalance;
@@ -55,13 +62,20 @@ final class IntervalConstants {
     final double fedExcretion;
     /** Oxygen that a resting, fasting fish of this size takes, mg/d each. */
     final double oxygenPerFish;
+    /** Natural logarithm of its factor per degree. */
+    final double lnBreathing;
     /** Activity at 20 °C with which each group carries the full ration of one fish at 1 mg N/L. */
     final double aobForFish;
 
     final double nobForFish;
     final double ammoniaScale;
     private final double ionicStrength;
-    private final double massG;
+    /** The mass that the constants are worked out for, g; {@link Kinetics} follows small departures from it. */
+    final double massG;
+
+    /** Breathing and excretion of a fish grow with its mass to this power. */
+    final double massPower;
+
     private final Controls controls;
 
     private IntervalConstants(
@@ -79,6 +93,7 @@ final class IntervalConstants {
         carbonate = warmth.carbonate.with(ionicStrength);
         // A mol of salt weighs about as much as sodium chloride.
         oxygenSaturation = warmth.oxygen.mgPerL(system.pressureAtm(), ionicStrength * 58.44);
+        oxygenSaturationSlope = oxygenSaturation * warmth.oxygenSlope;
         double device = (controls.air() ? p.kLaDevicePerHour() : 0) + controls.spareAirPerHour();
         kLaPerDay = 24 * warmth.gasTheta * (device + p.kLaSurfacePerHour());
         kLaCo2PerDay = 24 * warmth.gasTheta * (device * p.carbonDioxideRatio() + p.kLaSurfacePerHour());
@@ -99,12 +114,14 @@ final class IntervalConstants {
         aobCapacity = system.aobCapacity();
         nobCapacity = system.nobCapacity();
         nitrousAcid = warmth.nitrousAcid;
-        double temperatureC = warmth.temperatureC;
+        temperatureC = warmth.temperatureC;
         Species species = p.species();
         if (species == null || !(massG > 0)) {
             fastingExcretion = 0;
             fedExcretion = 0;
             oxygenPerFish = 0;
+            massPower = 0;
+            lnBreathing = 0;
             aobForFish = 0;
             nobForFish = 0;
             ammoniaScale = 1;
@@ -112,6 +129,8 @@ final class IntervalConstants {
             double feedMg = 1000 * massG * species.feed().fractionAtBest(massG) * p.proteinFraction();
             fedExcretion = Meals.EXCRETED_PER_PROTEIN * feedMg * p.excretionFactor();
             fastingExcretion = FASTING_SHARE * fedExcretion * species.appetite().temperature(temperatureC);
+            massPower = 1 - species.respiration().massExponent();
+            lnBreathing = Powers.quickLn(species.respiration().theta());
             oxygenPerFish = 24 * species.respiration().mgPerKgHour(massG, temperatureC) * massG / 1000;
             aobForFish = TankReadings.aobForRation(p, 1, massG, temperatureC);
             nobForFish = TankReadings.nobForRation(p, 1, massG, temperatureC);
@@ -135,6 +154,12 @@ final class IntervalConstants {
             return last;
         }
         return new IntervalConstants(system, controls, warmth, ionic, mass, fouling);
+    }
+
+    /** The carbonate system of this salt at another temperature, °C. */
+    CarbonateSystem carbonateAt(double otherC) {
+        TemperatureTerms other = TemperatureTerms.near(otherC);
+        return other.temperatureC == temperatureC ? carbonate : other.carbonate.with(ionicStrength);
     }
 
     private static double ionicStrength(double[] y) {

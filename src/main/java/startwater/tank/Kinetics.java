@@ -18,7 +18,7 @@ import startwater.water.CarbonateSystem;
  */
 final class Kinetics {
     /** DIC made per O2 used by breathing and mineralising: respiratory quotient 0.9, mmol per mg. */
-    private static final double DIC_PER_OXYGEN = 0.9 / 32;
+    static final double DIC_PER_OXYGEN = 0.9 / 32;
 
     static final double GUT_RATE_PER_DAY = 4.8;
     private static final double RESPIRATION_HALF_SQUARED = 0.12;
@@ -54,6 +54,13 @@ final class Kinetics {
     /** Oxygen used, mg/L/d, per mg/L of oxygen there. */
     double oxygenLoss;
 
+    /** Oxygen at saturation, mg/L. */
+    double oxygenSaturation;
+
+    /** Oxygen breathed, mg/L/d, and the excretion of a fed day by which it goes, mg N/d. */
+    double breathed;
+
+    double fedExcretion;
     double respirationDic;
     double aobGain;
     double aobLoss;
@@ -73,6 +80,8 @@ final class Kinetics {
 
     double stress;
     double delay;
+    // How much warmer the water is than the constants are for, °C.
+    private double warmer;
     final double[] exposure = new double[Stressor.COUNT];
     private final CarbonateSystem.Point point = new CarbonateSystem.Point();
     private double[] stratumHazard = new double[0];
@@ -102,6 +111,8 @@ final class Kinetics {
     void rates(double[] y, TankParameters p, IntervalConstants k, double h) {
         double tan = y[TAN] > 0 ? y[TAN] : 0;
         double oxygen = y[OXYGEN] > 0 ? y[OXYGEN] : 0;
+        warmer = y[TEMPERATURE] - k.temperatureC;
+        oxygenSaturation = k.oxygenSaturation + k.oxygenSaturationSlope * warmer;
         k.carbonate.look(h, y[DIC], tan, point);
         toxicAmmonia = point.toxicAmmonia;
         carbonDioxide = point.co2;
@@ -124,6 +135,7 @@ final class Kinetics {
         trapping = k.trapping * flow;
         double ph = Nitrification.phFactor(h) * flow;
         double limitA = k.thetaAob
+                * warmed(Nitrification.LN_THETA_AOB)
                 * ph
                 * Nitrification.alkalinityFactor(y[ALKALINITY])
                 * oxygen
@@ -132,6 +144,7 @@ final class Kinetics {
                         * (1 + toxicAmmonia / Nitrification.AMMONIA_INHIBITION_AOB_MG_PER_L));
         double nitrousAcid = nitrite * h / (h + k.nitrousAcid);
         double limitN = k.thetaNob
+                * warmed(Nitrification.LN_THETA_NOB)
                 * ph
                 * oxygen
                 / ((Nitrification.NITRITE_HALF_MG_PER_L + nitrite)
@@ -150,12 +163,15 @@ final class Kinetics {
                 nitriteLoss * (Nitrification.NITRITE_HALF_MG_PER_L / (Nitrification.NITRITE_HALF_MG_PER_L + nitrite));
         nitriteBend = (nitriteLoss - nitriteSlope) * nitrite;
         aobGain = k.growthAob * limitA * tan;
-        double death = k.decay + k.fouling + y[MEDICATION];
+        double death = k.decay * warmed(Nitrification.LN_THETA_DECAY) + k.fouling + y[MEDICATION];
         aobLoss = aobGain * aob / (area * k.aobCapacity) + death;
         nobGain = k.growthNob * limitN * nitrite;
         nobLoss = nobGain * nob / (area * k.nobCapacity) + death;
-        mineralisationLoss = k.mineralisation * oxygen / (Nitrification.MINERALISATION_OXYGEN_HALF_MG_PER_L + oxygen);
-        heldLoss = k.heldMineralisation * flow * oxygen / (Nitrification.MINERALISATION_OXYGEN_HALF_MG_PER_L + oxygen);
+        double aerobic = warmed(Nitrification.LN_THETA_MINERALISATION)
+                * oxygen
+                / (Nitrification.MINERALISATION_OXYGEN_HALF_MG_PER_L + oxygen);
+        mineralisationLoss = k.mineralisation * aerobic;
+        heldLoss = k.heldMineralisation * flow * aerobic;
         nitrateLoss = k.plantUptake / (PLANT_NITRATE_HALF_MG_PER_L + Math.max(0, y[NITRATE]));
         double perOxygen = 1 / Math.max(oxygen, 1e-9);
         double mineralising = Nitrification.OXYGEN_PER_MINERALISED_N
@@ -169,9 +185,17 @@ final class Kinetics {
         respirationDic = DIC_PER_OXYGEN * mineralising;
     }
 
+    /** What a factor theta per degree makes of a rate that is kept for a temperature next to the present one. */
+    private double warmed(double lnTheta) {
+        double x = lnTheta * warmer;
+        return 1 + x * (1 + x / 2);
+    }
+
     private double noFish() {
         gutExcretion = 0;
         fastingExcretion = 0;
+        breathed = 0;
+        fedExcretion = 0;
         for (int i = 0; i < Stressor.COUNT; i++) {
             exposure[i] = 0;
         }
@@ -185,19 +209,35 @@ final class Kinetics {
         double alive = TankReadings.fishAlive(y, strata);
         double excretion = GUT_RATE_PER_DAY * y[GUT_2];
         gutExcretion = excretion / volume;
-        fastingExcretion = k.fastingExcretion * alive / volume;
-        double mean = k.fedExcretion * alive;
-        double fedFactor = mean > 0 ? 1 + excretion / (excretion + mean) : 1;
-        double breathing =
-                k.oxygenPerFish * alive / volume * fedFactor * oxygen / (oxygen * oxygen + RESPIRATION_HALF_SQUARED);
+        double heavier = alive > TankReadings.LEAST_FISH && k.massG > 0
+                ? y[FISH_N] / (alive * Species.BODY_NITROGEN_MG_PER_G * k.massG) - 1
+                : 0;
+        double active = alive * (1 + k.massPower * heavier);
+        fastingExcretion = k.fastingExcretion * active / volume;
+        double mean = k.fedExcretion * active;
+        fedExcretion = mean;
+        double fedFactor = fedFactor(excretion, mean);
+        double breathing = k.oxygenPerFish
+                * warmed(k.lnBreathing)
+                * active
+                / volume
+                * fedFactor
+                * oxygen
+                / (oxygen * oxygen + RESPIRATION_HALF_SQUARED);
         oxygenLoss += breathing;
         double square = oxygen * oxygen;
         double breathingSlope = breathing * 2 * RESPIRATION_HALF_SQUARED / (square + RESPIRATION_HALF_SQUARED);
         oxygenSlope += breathingSlope;
         oxygenBend += (breathing - breathingSlope) * oxygen;
-        respirationDic += DIC_PER_OXYGEN * breathing * oxygen;
+        breathed = breathing * oxygen;
+        respirationDic += DIC_PER_OXYGEN * breathed;
         exposures(y, p, species, h, oxygen);
         return alive;
+    }
+
+    /** How much more fish breathe that digest. @param excretion at the moment, @param fedDay on the full ration, mg N/d */
+    static double fedFactor(double excretion, double fedDay) {
+        return fedDay > 0 ? 1 + excretion / (excretion + fedDay) : 1;
     }
 
     private void exposures(double[] y, TankParameters p, Species species, double h, double oxygen) {

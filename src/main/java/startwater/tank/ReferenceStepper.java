@@ -135,7 +135,7 @@ public final class ReferenceStepper implements Stepper {
             dy[NITRATE] = toNitrate - taken;
             dy[ALKALINITY] = (made + taken - Nitrification.ACID_EQ_PER_MOL_N * oxidised) / startwater.quantity.Molar.N;
             dy[DIC] = rates.respirationDic + k.kLaCo2PerDay * (k.co2InBalance - rates.carbonDioxide);
-            dy[OXYGEN] = k.kLaPerDay * (k.oxygenSaturation - y[OXYGEN]) - rates.oxygenLoss * Math.max(0, y[OXYGEN]);
+            dy[OXYGEN] = k.kLaPerDay * (rates.oxygenSaturation - y[OXYGEN]) - rates.oxygenLoss * Math.max(0, y[OXYGEN]);
             dy[AOB] = (rates.aobGain - rates.aobLoss) * y[AOB];
             dy[NOB] = (rates.nobGain - rates.nobLoss) * y[NOB];
             dy[DELAY] = rates.delay;

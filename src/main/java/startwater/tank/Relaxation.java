@@ -28,40 +28,6 @@ final class Relaxation {
         return (y + dt * ((mean - slope / 2) * q + slope * r)) / (1 + x * q);
     }
 
-    /**
-     * y after {@code dt} of y' = N(t) - L(t) y with L a straight line and N a parabola: L enters by its mean, and what it
-     * differs from that goes, with the y of either end, to N.
-     *
-     * @param guess a first guess at the end
-     * @param mean mean of the whole N over the step
-     * @param slope how much N rises from the start of the step to its end
-     * @param bend four times by how much the middle of N lies over the line from start to end
-     */
-    static double end(
-            double y,
-            double guess,
-            double mean,
-            double slope,
-            double bend,
-            double lossStart,
-            double lossEnd,
-            double dt) {
-        double half = (lossEnd - lossStart) / 2;
-        double x = (lossStart + lossEnd) / 2 * dt;
-        double q = mean(x);
-        double r = 1.0 / 2 + x * (1.0 / 3 + x * (1.0 / 8 + x * (1.0 / 30 + x * (1.0 / 144 + x / 720))));
-        double s = 1.0 / 3 + x * (1.0 / 4 + x * (1.0 / 10 + x * (1.0 / 36 + x * (1.0 / 168 + x / 960))));
-        double rise = slope - half * (y + guess);
-        double start = mean + half * (y - guess) / 2 - rise / 2 - bend / 6;
-        return (y + dt * (start * q + rise * r + bend * (r - s))) / (1 + x * q);
-    }
-
-    /** The same with N a straight line. */
-    static double end(double y, double guess, double mean, double slope, double lossStart, double lossEnd, double dt) {
-        double half = (lossEnd - lossStart) / 2;
-        return end(y, mean + half * (y - guess) / 2, slope - half * (y + guess), (lossStart + lossEnd) / 2, dt);
-    }
-
     /** Rational exp(-x). */
     static double decay(double x) {
         return 1 / (1 + x * mean(x));

@@ -4,6 +4,9 @@ import org.jspecify.annotations.Nullable;
 import startwater.biofilter.FilterMedia;
 import startwater.biofilter.Nitrification;
 import startwater.fish.Species;
+import startwater.quantity.OutOfRangeException;
+import startwater.quantity.Validity;
+import startwater.water.OxygenSaturation;
 
 /**
  * What stays fixed about one system. The unknowns of a plausible tank are drawn into this record.
@@ -81,21 +84,46 @@ public record TankParameters(
                 0);
     }
 
-    public TankParameters {
-        require(volumeL > 0, "volume", volumeL, "more than 0 L");
-        require(mediaAreaM2 > 0, "media area", mediaAreaM2, "more than 0 m2");
-        require(aobGrowthFactor > 0 && nobGrowthFactor > 0, "growth factor", aobGrowthFactor, "more than 0");
-        require(kLaDevicePerHour >= 0, "air device kLa", kLaDevicePerHour, "0 or more per hour");
-        require(kLaSurfacePerHour > 0, "surface kLa", kLaSurfacePerHour, "more than 0 per hour");
-        require(carbonDioxideAtm > 0 && carbonDioxideAtm < 0.1, "room CO2", carbonDioxideAtm, "0..0.1 atm");
-        require(plantUptakeMgPerDay >= 0, "plant uptake", plantUptakeMgPerDay, "0 or more mg N/d");
-        require(proteinFraction >= 0 && proteinFraction <= 0.7, "protein", proteinFraction, "0..0.7");
-    }
+    private static final String EQUATION = "tank";
+    private static final String LIMIT = "what the equations of the tank can carry";
+    /** Water, L. */
+    public static final Validity VOLUME_L = new Validity(EQUATION, "water in L", 0.1, 1e8, LIMIT);
+    /** Factors on growth and excretion. */
+    public static final Validity FACTOR =
+            new Validity(EQUATION, "factor on growth or excretion", 1e-3, 1e3, "a tank's share of the published rate");
+    /** Oxygen transfer, 1/h: 1.2 to 10 is common, from a still surface 0.1. */
+    public static final Validity KLA_PER_HOUR = new Validity(EQUATION, "oxygen transfer per hour", 0, 1000, LIMIT);
+    /** CO2 over oxygen transfer. */
+    public static final Validity CARBON_DIOXIDE_RATIO = new Validity(
+            EQUATION, "CO2 over oxygen transfer", 0, 10, "0.4 diffused air, 0.9 splashing: aeration handbooks");
+    /** CO2 of the room, atm. */
+    public static final Validity ROOM_CARBON_DIOXIDE_ATM =
+            new Validity(EQUATION, "CO2 of the room in atm", 0, 0.1, "no room with people in it holds more");
+    /** Crude protein of the feed, as a share. */
+    public static final Validity PROTEIN = new Validity(EQUATION, "protein of the feed", 0, 0.7, "no feed holds more");
+    /** How fast water follows its set point, 1/d. */
+    public static final Validity TEMPERATURE_RATE_PER_DAY =
+            new Validity(EQUATION, "drift of temperature per day", 0, 1000, LIMIT);
+    /** Uptake of plants, mg N/d. */
+    public static final Validity PLANT_UPTAKE_MG_PER_DAY =
+            new Validity(EQUATION, "uptake of plants in mg N/d", 0, 1e12, LIMIT);
 
-    private static void require(boolean holds, String what, double value, String want) {
-        if (!holds) {
-            throw new IllegalArgumentException("Tank: " + what + " is " + value + "; it must be " + want + ".");
-        }
+    /** @throws OutOfRangeException for a value outside the ranges above, or of the equations it goes into */
+    public TankParameters {
+        VOLUME_L.check(volumeL);
+        Nitrification.MEDIA_M2.check(mediaAreaM2);
+        FACTOR.check(aobGrowthFactor);
+        FACTOR.check(nobGrowthFactor);
+        FACTOR.check(excretionFactor);
+        KLA_PER_HOUR.check(kLaDevicePerHour);
+        KLA_PER_HOUR.check(kLaSurfacePerHour);
+        CARBON_DIOXIDE_RATIO.check(carbonDioxideRatio);
+        ROOM_CARBON_DIOXIDE_ATM.check(carbonDioxideAtm);
+        OxygenSaturation.ALTITUDE_M.check(altitudeM);
+        PROTEIN.check(proteinFraction);
+        Species.CHLORIDE_HALF_MG_PER_L.check(chlorideHalfMgPerL);
+        TEMPERATURE_RATE_PER_DAY.check(temperatureRatePerDay);
+        PLANT_UPTAKE_MG_PER_DAY.check(plantUptakeMgPerDay);
     }
 
     public int strata() {

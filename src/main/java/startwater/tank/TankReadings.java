@@ -14,7 +14,7 @@ import startwater.water.UnionisedAmmonia;
 /** What follows from the state of a system: pH, toxic ammonia, survivors. None of it is a state of its own. */
 public final class TankReadings {
     /** Fewer fish than this are none; their mean mass would be rounding. */
-    private static final double LEAST_FISH = 1e-4;
+    static final double LEAST_FISH = 1e-4;
 
     private TankReadings() {}
 
@@ -51,7 +51,7 @@ public final class TankReadings {
 
     /** Solves pH afresh, as is due after a dose or a change. */
     static void settlePh(double[] y) {
-        y[H_ION] = carbonate(y).solveH(y[ALKALINITY], y[DIC], y[TAN], y[H_ION]);
+        y[H_ION] = carbonate(y).settleH(y[ALKALINITY], y[DIC], y[TAN], y[H_ION]);
     }
 
     /** Share of the stocked fish alive, mean over the strata. */

@@ -27,6 +27,8 @@ final class TemperatureTerms {
     final double decay;
     final double mineralisation;
     final double nitrousAcid;
+    /** Change of oxygen saturation with temperature, as a share per °C. */
+    final double oxygenSlope;
 
     private TemperatureTerms(double temperatureC) {
         this.temperatureC = temperatureC;
@@ -39,6 +41,7 @@ final class TemperatureTerms {
         decay = Nitrification.DECAY_PER_DAY * Powers.theta(Nitrification.LN_THETA_DECAY, over);
         mineralisation =
                 Nitrification.MINERALISATION_PER_DAY * Powers.theta(Nitrification.LN_THETA_MINERALISATION, over);
+        oxygenSlope = OxygenSaturation.logSlope(temperatureC);
         nitrousAcid = Nitrification.nitrousAcidConstant(temperatureC);
     }
 

@@ -13,7 +13,7 @@ public final class Transfer {
      * Moves fish.
      *
      * @param count so many, or all there are
-     * @return how many went, expected number
+     * @return how many went, expected number; none where hardly a part of a fish is left
      * @throws IllegalArgumentException where the two systems hold different species or strata
      */
     public static double fish(double[] from, TankParameters pFrom, double[] to, TankParameters pTo, double count) {
@@ -23,7 +23,7 @@ public final class Transfer {
         }
         double alive = TankReadings.fishAlive(from, pFrom.strata());
         double moved = Math.min(alive, Math.max(0, count));
-        if (!(moved > 0)) {
+        if (!(moved > TankReadings.LEAST_FISH)) {
             return 0;
         }
         double ph = TankReadings.ph(from);

@@ -35,6 +35,8 @@ public final class CarbonateSystem {
     private static final double SHORT_STEP = 0.1;
 
     private static final int MOST_STEPS = 200;
+    private static final int MOST_WARM_STEPS = 8;
+    private static final double LAST_WARM_STEP = 1e-7;
 
     /** [HCO3] h / [CO2*], mol/L. */
     private final double first;
@@ -201,6 +203,25 @@ public final class CarbonateSystem {
      */
     public double solveHAtCo2(double alk, double co2, double tan) {
         return solve(true, alk, co2, tan, NEUTRAL_H);
+    }
+
+    /**
+     * The same, by warm steps alone where they settle: they need no exponential. Elsewhere, and where the pH would lie
+     * outside 2 to 13, by the way of {@link #solveH}.
+     *
+     * @throws OutOfRangeException when the pH would lie outside 2 to 13, or an input is not a number
+     */
+    public double settleH(double alk, double dic, double tan, double hGuess) {
+        double h = hGuess;
+        for (int i = 0; i < MOST_WARM_STEPS; i++) {
+            double next = newtonStep(alk, dic, tan, h);
+            boolean settled = StrictMath.abs(next - h) < LAST_WARM_STEP * next;
+            h = next;
+            if (settled && h > H_AT_PH_13 && h < H_AT_PH_2) {
+                return h;
+            }
+        }
+        return solve(false, alk, dic, tan, hGuess);
     }
 
     /** The root in h where either DIC (closed) or CO2* (open to the air) is the carbon that stays as it is. */

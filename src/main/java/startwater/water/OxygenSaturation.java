@@ -62,6 +62,15 @@ public final class OxygenSaturation {
                 0.000975 + temperatureC * (-1.426e-5 + 6.436e-8 * temperatureC));
     }
 
+    /** Change of the saturation of fresh water with temperature, as a share per °C, 0 to 40 °C; below 0. */
+    public static double logSlope(double temperatureC) {
+        double perKelvin = 1 / Units.kelvinFromCelsius(TEMPERATURE_C.check(temperatureC));
+        return -perKelvin
+                * perKelvin
+                * (1.575701e5
+                        + perKelvin * (2 * -6.642308e7 + perKelvin * (3 * 1.243800e10 - perKelvin * 4 * 8.621949e11)));
+    }
+
     /**
      * Saturation at one temperature.
      *

@@ -60,9 +60,16 @@ class TrialPlayTest {
     }
 
     @Test
-    void aHeightBeyondTheAtmosphereOfTheTable() throws Exception {
+    void aHeightBeyondTheAtmosphereOfTheTableIsSaidBeforeAnyPlay() throws Exception {
         Edited high = DRILL.with("altitudeM: 0", "altitudeM: 4500");
-        isSaid(played(high), Complaint.LEAVES_ALTITUDE, high.lineOf("altitudeM"), "4500 m", "4000 m");
+        Path file = folder.resolve("hungry-second-week.yaml");
+        Files.writeString(file, high.text());
+        isSaid(
+                ContentFiles.at(List.of(file)).check(),
+                Complaint.OUT_OF_RANGE,
+                high.lineOf("altitudeM"),
+                "4500",
+                "4000");
     }
 
     @Test

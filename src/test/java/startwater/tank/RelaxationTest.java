@@ -46,6 +46,35 @@ class RelaxationTest {
         assertThat(Relaxation.end(0.5, a + b * dt / 2, b * dt, loss, dt)).isCloseTo(exact, within(1e-5));
     }
 
+    /** y' = a + b t + c t (dt - t) - L y: undetermined coefficients give the parabola that y comes to follow. */
+    @Test
+    void forcingOnAParabolaIsSolvedInClosedForm() {
+        double dt = 0.2;
+        double a = 2;
+        double b = 30;
+        double c = 90;
+        for (double loss : new double[] {0.5, 4, 12}) {
+            double p2 = -c / loss;
+            double p1 = (b + c * dt - 2 * p2) / loss;
+            double p0 = (a - p1) / loss;
+            double exact = (0.5 - p0) * Math.exp(-loss * dt) + p0 + dt * (p1 + dt * p2);
+            Response response = new Response();
+            response.over(loss, dt);
+            assertThat(response.end(0.5, a + b * dt, b * dt, c * dt * dt)).isCloseTo(exact, within(2e-4 * exact));
+        }
+    }
+
+    /** What is in balance stays so, and nothing turns negative, however long the step. */
+    @Test
+    void aBalanceStaysPutAtEveryStep() {
+        Response response = new Response();
+        for (double dt : new double[] {1e-3, 0.1, 3, 1000}) {
+            response.over(7, dt);
+            assertThat(response.end(3, 21, 0)).isCloseTo(3, within(1e-12));
+            assertThat(response.end(2, 0, 0)).isBetween(0.0, 2.0);
+        }
+    }
+
     /** A chain of two stages, the first's loss the second's gain: y2 = L1/(L2-L1) (e^(-L1 t) - e^(-L2 t)). */
     @Test
     void aChainOfTwoConvergesFasterThanTheSquareOfTheStep() {
@@ -109,8 +138,12 @@ class RelaxationTest {
             double guess = Relaxation.end(y, (c0 + c1) / 2 - bend0, c1 - c0, slope0, dt);
             double slope1 = most * half / ((half + guess) * (half + guess));
             double bend1 = most * guess / (half + guess) - slope1 * guess;
-            y = Relaxation.end(
-                    y, guess, (c0 + c1) / 2 - (bend0 + bend1) / 2, c1 - c0 + bend0 - bend1, slope0, slope1, dt);
+            Response middle = new Response();
+            middle.over((slope0 + slope1) / 2, dt);
+            double less = slope0 - slope1;
+            double end = c1 - bend1 + less / 2 * guess;
+            double rise = c1 - c0 + bend0 - bend1 + less / 2 * (y + guess);
+            y = middle.end(y, end, rise, less / 2 * (y - guess));
         }
         return y;
     }
