@@ -198,7 +198,7 @@ public final class ScreenGallery {
         awaitAny("#go-on");
         if (kept) {
             keep("debrief");
-            for (String fold : List.of("ahead", "causes", "parts", "known", "testing", "why")) {
+            for (String fold : List.of("ahead", "causes", "parts", "changed", "habit", "known", "testing", "why")) {
                 press(id(("open-" + fold)::equals));
                 keep("debrief-" + fold);
             }
