@@ -22,7 +22,6 @@ import startwater.fish.Stressor;
 import startwater.score.Component;
 import startwater.score.Flip;
 import startwater.score.KnownOverTime;
-import startwater.score.KnownOverTime.Quantity;
 import startwater.score.SecondLook;
 import startwater.score.Verdict;
 import startwater.strip.Pad;
@@ -70,7 +69,7 @@ final class DebriefDetails {
                 this::parts));
         all.add(changed());
         all.add(habit());
-        all.add(new Fold(texts, "known", texts.text("win.known"), knownGist(), this::known));
+        all.add(new Fold(texts, "known", texts.text("win.known"), texts.text("end.knownGist"), this::known));
         all.add(new Fold(texts, "testing", texts.text("win.testing"), testingGist(), this::testing));
         all.add(new Fold(texts, "why", texts.text("win.rules"), "", this::why));
         return all;
@@ -156,19 +155,6 @@ final class DebriefDetails {
         Label label = Ui.text(Math.abs(value) < SHOWN_PART ? "·" : texts.decimals(value, 2), classes);
         label.setWrapText(false);
         return label;
-    }
-
-    private String knownGist() {
-        Pad pad = model.decisive() == Quantity.NITRITE ? Pad.NITRITE : Pad.AMMONIA;
-        return verdict.ranges().stream()
-                .filter(r -> r.pad() == pad)
-                .findFirst()
-                .map(r -> texts.text(
-                        "win.knownGist",
-                        words.pad(pad),
-                        texts.number(r.today().low(), 2),
-                        texts.number(r.today().high(), 2)))
-                .orElse("");
     }
 
     /** What the log let one know up to this decision, beside the truth up to here; what came after is still to be read. */

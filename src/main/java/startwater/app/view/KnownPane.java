@@ -148,9 +148,16 @@ final class KnownPane extends VBox {
         return ticks;
     }
 
+    /** A few visits are named each by its day; of many, every so many days. */
     private List<Tick> days() {
-        int first = (int) Math.ceil(known.moments().get(0).day());
-        int last = (int) known.moments().get(known.moments().size() - 1).day();
+        List<Moment> moments = known.moments();
+        if (moments.size() <= MOST_DAYS) {
+            return moments.stream()
+                    .map(m -> Tick.of(m.day(), texts.text("end.day", (int) m.day())))
+                    .toList();
+        }
+        int first = (int) Math.ceil(moments.get(0).day());
+        int last = (int) moments.get(moments.size() - 1).day();
         int stride = Math.max(1, (int) Math.ceil((last - first + 1) / (double) MOST_DAYS));
         List<Tick> days = new ArrayList<>();
         for (int day = first; day <= last; day += stride) {
