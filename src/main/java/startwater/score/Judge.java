@@ -40,7 +40,7 @@ public final class Judge {
 
     /** The same on so many waters: fewer are quicker and rougher. */
     static Scored score(Case c, int waters) {
-        return score(c, Belief.of(c.scenario(), c.log(), waters));
+        return Scored.of(c, waters);
     }
 
     /** The same on a belief that is at hand. */

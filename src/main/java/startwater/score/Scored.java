@@ -2,7 +2,9 @@ package startwater.score;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import startwater.drill.Decision;
 import startwater.drill.Scenario;
 import startwater.drill.VisitRecord;
@@ -39,6 +41,27 @@ public record Scored(
         all.addAll(fresh);
         return new Scored(
                 belief, book, rollout, List.copyOf(all), own, losses.and(new LossTable(belief, rollout).of(fresh)));
+    }
+
+    /** The latest case and its losses: the look back on a decision asks for them again. */
+    private static final AtomicReference<@Nullable Latest> LATEST = new AtomicReference<>();
+
+    private record Latest(Case c, int waters, Scored scored) {}
+
+    /** Follows all options of a case, once. @param waters plausible waters; fewer are quicker and rougher */
+    static Scored of(Case c, int waters) {
+        Latest latest = LATEST.get();
+        if (latest != null && latest.waters() == waters && latest.c().equals(c)) {
+            return latest.scored();
+        }
+        Scored made = of(c, Belief.of(c.scenario(), c.log(), waters), 1);
+        LATEST.set(new Latest(c, waters, made));
+        return made;
+    }
+
+    /** Forgets what is kept, so that a test can see it made again. */
+    static void forget() {
+        LATEST.set(null);
     }
 
     /** Follows all options of a case. @param repeatedDays days for which an option is done anew, once a day */
