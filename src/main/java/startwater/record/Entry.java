@@ -6,8 +6,8 @@ import org.jspecify.annotations.Nullable;
 import startwater.drill.Decision;
 import startwater.drill.Prediction;
 import startwater.drill.Prediction.Sureness;
-import startwater.score.UnitSlip;
 import startwater.score.Care;
+import startwater.score.UnitSlip;
 import startwater.score.Verdict;
 import startwater.strip.Pad;
 

@@ -16,7 +16,12 @@ import startwater.strip.Pad;
  * @param line the sentence
  */
 public record Flip(
-        Kind kind, double distance, Case changed, Decision best, @Nullable Pad pad, Verdict.Line line) {
+        Kind kind,
+        double distance,
+        Case changed,
+        Decision best,
+        @Nullable Pad pad,
+        Verdict.Line line) {
     /** What may be changed. */
     public enum Kind {
         /** One part of the choice: the amended choice is as good as the best. */

@@ -18,8 +18,7 @@ import startwater.drill.Scenario.Happening;
  * @param events what happens by itself in it
  * @param failure what fails in it, or null where all goes as it should
  */
-record Future(
-        double chance, List<Happening> events, Happening.@Nullable Kind failure) {
+record Future(double chance, List<Happening> events, Happening.@Nullable Kind failure) {
     /** What is less likely than this before anybody acts again is left out: each way is followed on every tank. */
     static final double LEAST_CHANCE = 0.05;
 
@@ -53,7 +52,8 @@ record Future(
         double sum = 0;
         for (Map.Entry<Fault, List<Happening>> e : faults.entrySet()) {
             List<Integer> times = times(e.getKey(), now, acts);
-            double perDay = Math.min(1, (double) e.getValue().size() / s.keeper().days());
+            double perDay =
+                    Math.min(1, (double) e.getValue().size() / s.keeper().days());
             double chance = 1 - StrictMath.pow(1 - perDay, times.size());
             if (chance >= LEAST_CHANCE) {
                 Happening h = e.getValue().get(0);
@@ -76,7 +76,9 @@ record Future(
     /** The hours at which it may fail before somebody acts again. */
     private static List<Integer> times(Fault fault, int now, int acts) {
         List<Integer> times = new ArrayList<>();
-        for (int t = Math.floorDiv(now, Calendar.DAY) * Calendar.DAY + fault.minuteOfDay(); t < acts; t += Calendar.DAY) {
+        for (int t = Math.floorDiv(now, Calendar.DAY) * Calendar.DAY + fault.minuteOfDay();
+                t < acts;
+                t += Calendar.DAY) {
             if (t >= now) {
                 times.add(t);
             }

@@ -132,7 +132,8 @@ final class Rollout {
         for (int f = 1; f < futures.size(); f++) {
             Future future = futures.get(f);
             mean = f == 1 ? mean.times(futures.get(0).chance()) : mean;
-            mean.add(follow(option, ahead(water, future), water, stepper, null, 0).times(future.chance()));
+            mean.add(follow(option, ahead(water, future), water, stepper, null, 0)
+                    .times(future.chance()));
         }
         return mean;
     }

@@ -16,8 +16,7 @@ import startwater.drill.VisitRecord;
  * @param own place of the learner's
  * @param losses by option, tank and component
  */
-public record Scored(
-        Belief belief, Notebook book, Rollout rollout, List<Decision> options, int own, Losses losses) {
+public record Scored(Belief belief, Notebook book, Rollout rollout, List<Decision> options, int own, Losses losses) {
     /** Every so many waters one serves to prune the grid. */
     private static final int PRUNING_STRIDE = 8;
     /** Regret that no one could tell from none, % of the stock. */
@@ -35,8 +34,7 @@ public record Scored(
 
     /** The same with more options, followed on the same tanks. */
     Scored with(List<Decision> more) {
-        List<Decision> fresh =
-                more.stream().filter(d -> !options.contains(d)).toList();
+        List<Decision> fresh = more.stream().filter(d -> !options.contains(d)).toList();
         List<Decision> all = new ArrayList<>(options);
         all.addAll(fresh);
         return new Scored(

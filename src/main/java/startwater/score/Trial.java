@@ -204,8 +204,8 @@ public final class Trial {
         if (plan.pivotSeeds() == 0 || careful.isEmpty()) {
             return null;
         }
-        Map<Integer, Double> spread = new TreeMap<>(
-                careful.stream().collect(Collectors.toMap(PolicyPlay.Step::visit, PolicyPlay.Step::spread, Double::sum)));
+        Map<Integer, Double> spread = new TreeMap<>(careful.stream()
+                .collect(Collectors.toMap(PolicyPlay.Step::visit, PolicyPlay.Step::spread, Double::sum)));
         int visit = spread.entrySet().stream()
                 .max(Map.Entry.<Integer, Double>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
                 .orElseThrow()

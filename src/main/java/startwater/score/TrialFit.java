@@ -102,8 +102,7 @@ public final class TrialFit {
             faults.add(Reason.of("trial.course.act", totals.commonest(), 100 * totals.commonestShare()));
         }
         if (totals.arguableShare() > ARGUABLE_MOST) {
-            faults.add(
-                    Reason.of("trial.course.arguable", 100 * totals.arguableShare(), 100 * ARGUABLE_MOST));
+            faults.add(Reason.of("trial.course.arguable", 100 * totals.arguableShare(), 100 * ARGUABLE_MOST));
         }
         return faults;
     }
@@ -116,8 +115,7 @@ public final class TrialFit {
      * @param commonest the act that is best most often, or null where nothing was scored
      * @param times how often it is
      */
-    public record Totals(
-            int steps, int arguable, @Nullable Act commonest, int times) {
+    public record Totals(int steps, int arguable, @Nullable Act commonest, int times) {
         /** 0..1 */
         public double arguableShare() {
             return steps == 0 ? 0 : (double) arguable / steps;

@@ -74,8 +74,7 @@ enum View {
     /** Whether more die than under the best option, by the usual view or by any of these. */
     private static boolean dangerous(Losses losses, int own) {
         for (View view : values()) {
-            double least = Math.min(
-                    view.deaths(losses, losses.best()), view.deaths(losses, view.best(losses)));
+            double least = Math.min(view.deaths(losses, losses.best()), view.deaths(losses, view.best(losses)));
             if (view.deaths(losses, own) - least > Judge.DANGEROUS_DEATHS) {
                 return true;
             }

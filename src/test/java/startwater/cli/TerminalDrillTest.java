@@ -74,7 +74,8 @@ class TerminalDrillTest {
         assertThat(practice.verdicts().get(0)).isEqualTo(Judge.judge(first(practice.run()), Care.LIVE));
         assertThat(plain).contains("looked back on");
         Judge.secondLook(first(practice.run()), Care.LIVE).lines().forEach(line -> assertThat(plain)
-                .contains(new DrillWords(Texts.of(Language.EN, Texts.DRILL)).why().format(line)));
+                .contains(
+                        new DrillWords(Texts.of(Language.EN, Texts.DRILL)).why().format(line)));
         assertThat(plain).contains("Could you have known?", "nitrite, mg N/L", "toxic ammonia", "it was ");
     }
 

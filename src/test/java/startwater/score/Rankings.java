@@ -67,7 +67,6 @@ abstract class Rankings {
         assertThat(fails.size())
                 .as(() -> fails.size() + " of " + cases.size() + " fail:\n" + String.join("\n", fails))
                 .isLessThanOrEqualTo((int) Math.ceil((1 - SHARE) * cases.size()));
-
     }
 
     private static List<Decision> feedsAndChanges(double... changes) {

@@ -168,8 +168,10 @@ class WhyTableTest {
 
     @Test
     void aSecondLookReadsInBothLanguages() {
-        for (String name : List.of("salt forgotten", "away", "nothing read", "cold", "away a week, best done", "water poured away")) {
-            for (Verdict.Line line : Judge.secondLook(WhyCases.named(name), Care.LIVE).lines()) {
+        for (String name : List.of(
+                "salt forgotten", "away", "nothing read", "cold", "away a week, best done", "water poured away")) {
+            for (Verdict.Line line :
+                    Judge.secondLook(WhyCases.named(name), Care.LIVE).lines()) {
                 for (String language : List.of("en", "es")) {
                     assertThat(WhyText.in(Locale.forLanguageTag(language)).format(line))
                             .as(line.key())

@@ -266,9 +266,7 @@ final class EndView extends BorderPane {
         return new TimeLine.Stock(
                 texts.text(key),
                 tone,
-                points.stream()
-                        .map(p -> new TimeLine.At(p.day(), p.stock()))
-                        .toList());
+                points.stream().map(p -> new TimeLine.At(p.day(), p.stock())).toList());
     }
 
     /** What the log let one know of every quantity, beside the truth: the belief is worked out when it is opened. */

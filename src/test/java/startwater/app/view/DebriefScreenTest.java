@@ -24,7 +24,8 @@ import startwater.text.Language;
 
 /** One page that a learner remembers: what matters is in sight, nothing lies over anything, the rest unfolds. */
 class DebriefScreenTest {
-    private static final List<String> FOLDS = List.of("ahead", "causes", "parts", "changed", "habit", "known", "testing", "why");
+    private static final List<String> FOLDS =
+            List.of("ahead", "causes", "parts", "changed", "habit", "known", "testing", "why");
 
     @SuppressWarnings("NullAway.Init")
     private static DebriefModel model;
@@ -137,7 +138,9 @@ class DebriefScreenTest {
     }
 
     private static List<Double> places(Scene scene) {
-        return FOLDS.stream().map(f -> bounds(find(scene, "open-" + f)).getMinY()).toList();
+        return FOLDS.stream()
+                .map(f -> bounds(find(scene, "open-" + f)).getMinY())
+                .toList();
     }
 
     private static List<String> said(Scene scene, String fold) {

@@ -209,7 +209,9 @@ public final class ScreenGallery {
 
     /** Waits for what is told a moment later. */
     private void awaitWords() throws InterruptedException {
-        String meanwhile = Shell.words(Language.valueOf(name.substring(0, 2).toUpperCase(Locale.ROOT))).texts().text("win.workingOut");
+        String meanwhile = Shell.words(Language.valueOf(name.substring(0, 2).toUpperCase(Locale.ROOT)))
+                .texts()
+                .text("win.workingOut");
         for (int i = 0; i < MOST_TENTHS; i++) {
             boolean working = Fx.call(() -> shell.lookupAll(".label").stream()
                     .anyMatch(n -> n instanceof Labeled label && label.getText().equals(meanwhile)));
