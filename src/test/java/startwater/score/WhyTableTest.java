@@ -145,10 +145,10 @@ class WhyTableTest {
 
     /** Key, the case where it must appear, the case where it must not. */
     private static final String HABITS = """
-            kept.best        | nitrite covered   | salt forgotten
-            kept.best.deaths | best of a bad day | nitrite covered
+            kept.best        | cold              | salt forgotten
+            kept.best.deaths | best of a bad day | cold
             kept.deaths      | salt forgotten    | nitrite covered
-            kept.costs       | water poured away | nitrite covered
+            kept.costs       | fishless, half-way | nitrite covered
             """;
 
     @Test
