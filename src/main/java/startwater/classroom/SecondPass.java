@@ -6,14 +6,15 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.BiFunction;
 import java.util.function.BooleanSupplier;
-import java.util.function.Function;
 import java.util.stream.IntStream;
 import startwater.drill.VisitRecord;
 import startwater.quantity.Stream;
 import startwater.record.AttemptCheck;
 import startwater.record.Difference;
 import startwater.record.Entry;
+import startwater.score.Care;
 import startwater.score.Case;
 import startwater.score.Judge;
 import startwater.score.Verdict;
@@ -26,14 +27,14 @@ public final class SecondPass {
     private static final long DRAW = 0x7365_636fL;
 
     private final MarkMemo memo;
-    private final Function<Case, Verdict> judge;
+    private final BiFunction<Case, Care, Verdict> judge;
 
     public SecondPass(MarkMemo memo) {
         this(memo, Judge::judge);
     }
 
     /** The same with another judge. */
-    SecondPass(MarkMemo memo, Function<Case, Verdict> judge) {
+    SecondPass(MarkMemo memo, BiFunction<Case, Care, Verdict> judge) {
         this.memo = memo;
         this.judge = judge;
     }
@@ -103,12 +104,13 @@ public final class SecondPass {
 
     private Entry.Marks marks(AttemptCheck check, VisitRecord visit) {
         Case c = check.at(visit);
-        String key = AttemptCheck.key(c);
+        Care care = check.begun().care();
+        String key = AttemptCheck.key(c, care);
         Entry.Marks known = memo.get(key).orElse(null);
         if (known != null) {
             return check.marks(visit, known);
         }
-        Entry.Marks fresh = check.marks(visit, judge.apply(c));
+        Entry.Marks fresh = check.marks(visit, judge.apply(c, care));
         memo.put(key, fresh);
         return fresh;
     }

@@ -14,6 +14,7 @@ import startwater.record.Resumed;
 import startwater.record.Steps;
 import startwater.score.Case;
 import startwater.score.Judge;
+import startwater.score.KnownOverTime;
 import startwater.score.ReadingMark;
 import startwater.score.Review;
 import startwater.score.RunSummary;
@@ -61,6 +62,7 @@ final class TerminalDrill {
         RunSummary summary = Review.of(run, verdicts);
         steps.finished(summary);
         new EndPage(terminal, words).print(run, summary);
+        new KnownPage(terminal, words).print(KnownOverTime.of(run.scenario(), run.past()), run);
     }
 
     private void open() {
@@ -84,11 +86,17 @@ final class TerminalDrill {
         int place = run.past().size();
         run.decide(decision, prediction);
         steps.decided(decision, prediction);
-        Verdict verdict = Judge.judge(new Case(run.scenario(), run.past().upTo(place)));
+        Case c = new Case(run.scenario(), run.past().upTo(place));
+        Verdict verdict = Judge.judge(c, steps.care());
         verdicts.add(verdict);
         VisitRecord done = run.past().visits().get(place);
         steps.marked(done, verdict);
-        new VerdictPage(terminal, words).print(verdict, ReadingMark.of(run, done), facts.fishIn());
+        if (!steps.exam()) {
+            VerdictPage page = new VerdictPage(terminal, words);
+            page.print(verdict, ReadingMark.of(run, done), facts.fishIn());
+            terminal.flush();
+            page.print(Judge.secondLook(c, steps.care()));
+        }
         run.past().visits().stream()
                 .skip(place + 1L)
                 .map(words::stoodIn)

@@ -110,6 +110,7 @@ public final class TrialCommand implements Callable<Integer> {
         for (DrillTrial result : results) {
             page.lines(result).forEach(out::println);
         }
+        out.println(page.totals(results));
         course.forEach(out::println);
         out.println(texts.text(
                 "trial.count",

@@ -7,6 +7,7 @@ import startwater.score.Act;
 import startwater.score.DrillTrial;
 import startwater.score.DrillTrial.Reason;
 import startwater.score.DrillTrial.Row;
+import startwater.score.TrialFit;
 import startwater.text.Texts;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -64,7 +65,22 @@ final class TrialPage {
                     + texts.text(
                             "trial.pivot", pivot.visit() + 1, words(pivot.best()), Math.round(100 * pivot.share())));
         }
+        lines.add("  " + texts.text("trial.arguable", drill.arguable(), drill.steps()));
         return lines;
+    }
+
+    /** What holds over all drills together: how many decisions are arguable, and which act is best most often. */
+    String totals(List<DrillTrial> drills) {
+        TrialFit.Totals totals = TrialFit.totals(drills);
+        return totals.commonest() == null
+                ? texts.text("trial.totalsNone")
+                : texts.text(
+                        "trial.totals",
+                        totals.steps(),
+                        totals.arguable(),
+                        Math.round(100 * totals.arguableShare()),
+                        words(totals.commonest()),
+                        Math.round(100 * totals.commonestShare()));
     }
 
     private String number(double value, int decimals) {

@@ -3,6 +3,7 @@ package startwater.cli;
 import java.util.ArrayList;
 import java.util.List;
 import startwater.score.ReadingMark;
+import startwater.score.SecondLook;
 import startwater.score.Verdict;
 import startwater.text.DrillWords;
 import startwater.text.Texts;
@@ -27,6 +28,11 @@ final class VerdictPage {
         table(v, fishIn);
         terminal.gap();
         terminal.say(marks(v, reading));
+    }
+
+    /** What is told a moment later: what would have changed the answer, and the choice as a habit. */
+    void print(SecondLook look) {
+        look.lines().forEach(line -> terminal.say(words.why().format(line)));
     }
 
     private void table(Verdict v, boolean fishIn) {

@@ -57,7 +57,10 @@ public final class DrillRun {
     private double ammoniumLeftG;
     private double filterDay = Double.NaN;
 
-    /** The hidden tank at one hour, for the reveal; bacteria as shares of what the media can carry, 0..1. */
+    /**
+     * The hidden tank at one hour, for the reveal; bacteria as shares of what the media can carry, 0..1; fish alive here as an
+     * expected number, and fish still to come.
+     */
     public record TruthPoint(
             double day,
             double ammoniaMgPerL,
@@ -71,7 +74,13 @@ public final class DrillRun {
             double effectiveNitriteMgPerL,
             double aobShare,
             double nobShare,
-            double expectedAlive) {}
+            double expectedAlive,
+            double toCome) {
+        /** Fish alive, here and still to come, expected number. */
+        public double stock() {
+            return expectedAlive + toCome;
+        }
+    }
 
     private DrillRun(Scenario scenario, long variant, Pace pace, @Nullable Attendant attendant, TankWatch watch) {
         this.scenario = scenario;
@@ -470,7 +479,8 @@ public final class DrillRun {
                 TankReadings.effectiveNitriteMgPerL(y, sim.draw().parameters().chlorideHalfMgPerL()),
                 y[TankLayout.AOB] / sim.draw().parameters().aobCapacityMgPerDay(),
                 y[TankLayout.NOB] / sim.draw().parameters().nobCapacityMgPerDay(),
-                y[TankLayout.STOCKED] * sim.survival(0)));
+                y[TankLayout.STOCKED] * sim.survival(0),
+                sim.toCome()));
     }
 
     /** Both filter groups carry the full ration of the fish here, or planned, and both readings are under 1 mg/L. */

@@ -12,6 +12,7 @@ import startwater.drill.DrillRun;
 import startwater.drill.Scenario;
 import startwater.drill.VisitRecord;
 import startwater.record.Difference.What;
+import startwater.score.Care;
 import startwater.score.Case;
 import startwater.score.ReadingMark;
 import startwater.score.Verdict;
@@ -84,9 +85,9 @@ public final class AttemptCheck {
         return new Case(run().scenario(), past.upTo(past.visits().indexOf(visit)));
     }
 
-    /** A name for a case: two with the same name get the same verdict. */
-    public static String key(Case c) {
-        return ContentHash.ofPlay(c.scenario()) + "-" + ContentHash.of(c.log());
+    /** A name for a case and the care it is judged with: two with the same name get the same verdict. */
+    public static String key(Case c, Care care) {
+        return ContentHash.ofPlay(c.scenario()) + "-" + ContentHash.of(c.log()) + (care == Care.LIVE ? "" : "-" + care);
     }
 
     /** The marks of a visit as a file keeps them. */

@@ -94,7 +94,7 @@ public final class Attempts {
             return null;
         }
         Steps steps = AttemptWriter.goOn(file, rerun.run(), open.begun(), rerun.next(), rerun.workings());
-        List<Verdict> verdicts = MarkCheck.judged(rerun.run());
+        List<Verdict> verdicts = MarkCheck.judged(rerun.run(), rerun.care());
         List<VisitRecord> decided = Marking.decided(rerun.run());
         for (int i = 0; i < decided.size(); i++) {
             // It was left while this was being judged.

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import startwater.drill.Decision;
 import startwater.drill.Prediction;
 import startwater.drill.Prediction.Sureness;
+import startwater.score.Care;
 import startwater.score.UnitSlip;
 import startwater.score.Verdict;
 import startwater.strip.Pad;
@@ -62,6 +63,11 @@ public sealed interface Entry {
             implements OfAttempt {
         public Begun {
             skills = List.copyOf(skills);
+        }
+
+        /** How its decisions are judged. */
+        public Care care() {
+            return mode == Mode.EXAM ? Care.EXAM : Care.LIVE;
         }
     }
 

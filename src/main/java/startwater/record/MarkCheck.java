@@ -6,6 +6,7 @@ import startwater.drill.DrillLog;
 import startwater.drill.DrillRun;
 import startwater.drill.VisitRecord;
 import startwater.record.Difference.What;
+import startwater.score.Care;
 import startwater.score.Case;
 import startwater.score.Judge;
 import startwater.score.Review;
@@ -16,17 +17,17 @@ final class MarkCheck {
     private MarkCheck() {}
 
     /** Verdicts of all decisions of a run: they follow from the log alone. */
-    static List<Verdict> judged(DrillRun run) {
+    static List<Verdict> judged(DrillRun run, Care care) {
         List<Verdict> verdicts = new ArrayList<>();
         for (VisitRecord visit : Marking.decided(run)) {
-            verdicts.add(judged(run, visit));
+            verdicts.add(judged(run, visit, care));
         }
         return verdicts;
     }
 
-    static Verdict judged(DrillRun run, VisitRecord visit) {
+    static Verdict judged(DrillRun run, VisitRecord visit, Care care) {
         DrillLog past = run.past();
-        return Judge.judge(new Case(run.scenario(), past.upTo(past.visits().indexOf(visit))));
+        return Judge.judge(new Case(run.scenario(), past.upTo(past.visits().indexOf(visit))), care);
     }
 
     /** @throws Difference.Found at the first mark that comes out otherwise */
@@ -34,7 +35,7 @@ final class MarkCheck {
         DrillRun run = rerun.run();
         List<Verdict> verdicts = new ArrayList<>();
         for (VisitRecord visit : Marking.decided(run)) {
-            Verdict verdict = judged(run, visit);
+            Verdict verdict = judged(run, visit, rerun.care());
             verdicts.add(verdict);
             Entry.Marks kept = rerun.marks().get(visit.visit());
             if (kept != null) {

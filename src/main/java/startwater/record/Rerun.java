@@ -13,6 +13,7 @@ import startwater.drill.Scenario;
 import startwater.drill.VisitRecord;
 import startwater.drill.Written;
 import startwater.record.Difference.What;
+import startwater.score.Care;
 import startwater.score.Review;
 import startwater.score.StandIn;
 import startwater.score.UnitSlip;
@@ -22,6 +23,7 @@ import startwater.strip.Pad;
 /** The steps of an attempt played again on its hidden tank, each compared with what the file says of it. */
 final class Rerun {
     private final DrillRun run;
+    private final Care care;
     private final List<DippedStrip> wet = new ArrayList<>();
     private final Map<Integer, Entry.Working> workings = new HashMap<>();
     private final Map<Integer, Entry.Marks> marks = new HashMap<>();
@@ -30,7 +32,13 @@ final class Rerun {
     private int next = 1;
 
     Rerun(Scenario scenario, Entry.Begun begun) {
+        care = begun.care();
         run = DrillRun.start(scenario, begun.variant(), DrillRun.Pace.LEARNER, StandIn.BY_THE_RULES);
+    }
+
+    /** How its decisions were judged. */
+    Care care() {
+        return care;
     }
 
     /** Plays one line. @throws Difference.Found where it comes out otherwise */

@@ -6,6 +6,7 @@ import startwater.drill.DippedStrip;
 import startwater.drill.Prediction;
 import startwater.drill.VisitRecord;
 import startwater.drill.Written;
+import startwater.score.Care;
 import startwater.score.RunSummary;
 import startwater.score.Verdict;
 import startwater.score.WorkingMark;
@@ -39,6 +40,11 @@ public interface Steps {
     /** Whether it is an exam: nothing is told of a decision before the end. */
     default boolean exam() {
         return false;
+    }
+
+    /** How its decisions are judged. */
+    default Care care() {
+        return exam() ? Care.EXAM : Care.LIVE;
     }
 
     /** Whether all of it is on the disk. */

@@ -141,6 +141,7 @@ final class Belief {
 
     /** Forgets kept beliefs, so that a test can see them made again. */
     static void forget() {
+        Scored.forget();
         Memory.SHARED.kept.clear();
         Memory.SHARED.prior.clear();
     }

@@ -30,14 +30,14 @@ final class Explainer {
     private static final double DAYS_WORTH_TELLING = 10;
     private static final int RULES_SHOWN = 3;
 
-    private final Judge.Scored scored;
+    private final Scored scored;
     private final Verdict verdict;
     private final Paths paths;
     private final Notebook book;
-    private final Judge.@Nullable View view;
+    private final @Nullable View view;
     private final List<Line> lines = new ArrayList<>();
 
-    private Explainer(Judge.Scored scored, Verdict verdict, Paths paths, Judge.@Nullable View view) {
+    private Explainer(Scored scored, Verdict verdict, Paths paths, @Nullable View view) {
         this.scored = scored;
         this.verdict = verdict;
         this.paths = paths;
@@ -45,11 +45,12 @@ final class Explainer {
         this.view = view;
     }
 
-    static List<Line> lines(Judge.Scored scored, Verdict verdict, Paths paths, Judge.@Nullable View view) {
+    static List<Line> lines(Scored scored, Verdict verdict, Paths paths, @Nullable View view) {
         Explainer e = new Explainer(scored, verdict, paths, view);
         e.credit();
         e.said();
         e.does();
+        e.mayFail();
         e.costs();
         e.arguable();
         e.tests();
@@ -207,6 +208,15 @@ final class Explainer {
             say("does.already", Severity.OWN, v, own.middle(), own.low(), own.high(), best.middle(), guidance);
         } else {
             say("does.later", Severity.OWN, v, days, own.middle(), own.low(), own.high(), best.middle(), guidance);
+        }
+    }
+
+    /** What may fail before somebody acts again: it is reckoned with, and nobody can know whether it comes. */
+    private void mayFail() {
+        for (Future f : scored.rollout().futures()) {
+            if (f.failure() != null) {
+                say("does.mayFail", Severity.FACT, f.failure(), 100 * f.chance());
+            }
         }
     }
 

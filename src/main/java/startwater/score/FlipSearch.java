@@ -33,17 +33,20 @@ final class FlipSearch {
     private static final int ONE_DAY = 1;
 
     private final Case original;
-    private final Judge.Scored scored;
+    private final Scored scored;
     private final Decision before;
 
-    private FlipSearch(Case original, Judge.Scored scored) {
+    private final Care care;
+
+    private FlipSearch(Case original, Care care, Scored scored) {
         this.original = original;
+        this.care = care;
         this.scored = scored;
         this.before = scored.options().get(scored.losses().best());
     }
 
-    static Optional<Flip> search(Case c) {
-        FlipSearch search = new FlipSearch(c, Judge.score(c));
+    static Optional<Flip> search(Case c, Care care) {
+        FlipSearch search = new FlipSearch(c, care, Judge.score(c, care));
         return search.amended().or(search::byEvidence);
     }
 
@@ -56,13 +59,13 @@ final class FlipSearch {
         if (amendments.isEmpty()) {
             return Optional.empty();
         }
-        Judge.Scored with = scored.with(amendments);
+        Scored with = scored.with(amendments);
         for (Decision d : amendments) {
             int at = with.options().indexOf(d);
             if (!with.worse(at)) {
                 Case changed = original.choosing(d);
                 Line line = line("flip.choice", original.choice(), d, with.regret(at));
-                return Optional.of(new Flip(Flip.Kind.CHOICE, 1, changed, d, line));
+                return Optional.of(new Flip(Flip.Kind.CHOICE, 1, changed, d, null, line));
             }
         }
         return Optional.empty();
@@ -134,12 +137,7 @@ final class FlipSearch {
         Written best = null;
         double most = LEAST_CHANCE;
         double[] weights = scored.belief().waterWeights();
-        int strip = 0;
-        for (VisitRecord v : original.log().visits()) {
-            for (Written w : v.written()) {
-                strip = Math.max(strip, w.strip() + (w.pad() == Pad.CHLORIDE || v.equals(original.visit()) ? 0 : 1));
-            }
-        }
+        int strip = StripsUsed.number(original.log(), pad);
         for (int stop = 0; stop < pad.scale().stops(); stop += 2) {
             Written w = new Written(pad, stop, 1, strip);
             double chance = 0;
@@ -198,7 +196,7 @@ final class FlipSearch {
         Losses losses = scored.losses().weighed(weights);
         int best = losses.best();
         int was = scored.losses().best();
-        return unlike(scored.options().get(best), before) && losses.regret(was) > Judge.band(losses, was);
+        return unlike(scored.options().get(best), before) && losses.regret(was) > Scored.band(losses, was);
     }
 
     /** Whether two acts differ in more than the grams of a dose. */
@@ -212,14 +210,15 @@ final class FlipSearch {
     /** Scores the changed case anew: what was best must be worse there than the new best by more than can be told. */
     private Optional<Flip> confirmed(Candidate c) {
         Case changed = c.changed().choosing(before);
-        Judge.Scored again = c.kind() == Flip.Kind.SOONER
+        Scored again = c.kind() == Flip.Kind.SOONER
                 ? Judge.score(changed, scored.belief().in(changed.scenario()))
-                : Judge.score(changed);
+                : Judge.score(changed, care);
         Decision best = again.options().get(again.losses().best());
         if (!again.worse(again.own()) || !unlike(best, before)) {
             return Optional.empty();
         }
-        return Optional.of(new Flip(c.kind(), c.distance(), changed, best, line(c, again, best)));
+        Pad pad = c.kind() == Flip.Kind.SOONER ? null : c.reading().pad();
+        return Optional.of(new Flip(c.kind(), c.distance(), changed, best, pad, line(c, again, best)));
     }
 
     private Line line(String key, Object... parameters) {
@@ -229,7 +228,7 @@ final class FlipSearch {
                 Explainer.spoken(List.of(parameters), scored.book().fishIn()));
     }
 
-    private Line line(Candidate c, Judge.Scored again, Decision best) {
+    private Line line(Candidate c, Scored again, Decision best) {
         double regret = again.losses().regret(again.own());
         Written w = c.reading();
         return switch (c.kind()) {

@@ -43,7 +43,7 @@ record Optimal(int waters) implements Policy {
         VisitRecord open = log.last();
         DrillLog decided = log.size() == 1 ? DrillLog.EMPTY : log.upTo(log.size() - 2);
         Case c = new Case(book.scenario(), decided.plus(open.decided(rules, null)));
-        Judge.Scored scored = Judge.score(c, waters);
+        Scored scored = Judge.score(c, waters);
         return scored.options().get(scored.losses().best());
     }
 }

@@ -13,6 +13,7 @@ import startwater.score.Verdict.Band;
 import startwater.score.Verdict.Variable;
 import startwater.strip.Pad;
 import startwater.tank.FastStepper;
+import startwater.tank.TankLayout;
 import startwater.tank.TankReadings;
 
 /** The tanks on their way under the learner's choice and under the best option. */
@@ -20,7 +21,7 @@ final class Paths {
     private static final int EVERY_MINUTES = 180;
     private static final Variable[] VARIABLES = Variable.values();
 
-    private final Judge.Scored scored;
+    private final Scored scored;
     private final int[] minutes;
     private final double[][][] own;
     private final double[][][] best;
@@ -28,7 +29,7 @@ final class Paths {
     private final double[][] nextChances;
     private final double[][] nextValues;
 
-    private Paths(Judge.Scored scored, int[] minutes, double[][][] own, double[][][] best) {
+    private Paths(Scored scored, int[] minutes, double[][][] own, double[][][] best) {
         this.scored = scored;
         this.minutes = minutes;
         this.own = own;
@@ -39,7 +40,7 @@ final class Paths {
     }
 
     /** Follows both; the choice also up to the next visit at which the learner is asked. */
-    static Paths of(Judge.Scored scored, int own, int best) {
+    static Paths of(Scored scored, int own, int best) {
         Belief belief = scored.belief();
         int start = belief.log().last().minute();
         int end = scored.rollout().endMinute();
@@ -68,14 +69,14 @@ final class Paths {
         double half = scored.belief().water(water).sim().draw().parameters().chlorideHalfMgPerL();
         int[] next = {0};
         scored.rollout()
-                .follow(
+                .watch(
                         scored.options().get(option),
                         water,
                         stepper,
                         (minute, y) -> {
                             while (next[0] < minutes.length && minutes[next[0]] <= minute) {
                                 for (Variable v : VARIABLES) {
-                                    into[v.ordinal()][next[0]][water] = Judge.value(v, y, half);
+                                    into[v.ordinal()][next[0]][water] = value(v, y, half);
                                 }
                                 if (into == own) {
                                     alkalinity[next[0]][water] = TankReadings.alkalinityMgPerL(y);
@@ -84,6 +85,16 @@ final class Paths {
                             }
                         },
                         EVERY_MINUTES);
+    }
+
+    private static double value(Verdict.Variable variable, double[] y, double chlorideHalf) {
+        return switch (variable) {
+            case TOXIC_AMMONIA -> TankReadings.toxicAmmoniaMgPerL(y);
+            case EFFECTIVE_NITRITE -> TankReadings.effectiveNitriteMgPerL(y, chlorideHalf);
+            case OXYGEN -> y[TankLayout.OXYGEN];
+            case TOTAL_AMMONIA -> y[TankLayout.TAN];
+            case CHLORINE -> y[TankLayout.FREE_CHLORINE] + y[TankLayout.COMBINED_CHLORINE];
+        };
     }
 
     /** What the next strip may show under the choice alone, before anybody acts again. */
@@ -95,7 +106,7 @@ final class Paths {
         double[][][] chances = new double[belief.waters()][Pad.values().length][];
         double[][] values = new double[Pad.values().length][belief.waters()];
         IntStream.range(0, belief.waters()).parallel().forEach(w -> {
-            TankSim sim = belief.water(w).sim().copy();
+            TankSim sim = scored.rollout().ahead(w);
             sim.act(scored.options().get(option));
             FastStepper stepper = new FastStepper();
             for (int t = belief.calendar().nextVisitAfter(now.minute());
@@ -106,7 +117,7 @@ final class Paths {
             }
             sim.goTo(next, stepper);
             for (Pad pad : Pad.values()) {
-                chances[w][pad.ordinal()] = Judge.blockChances(pad, sim.state(), sim.draw());
+                chances[w][pad.ordinal()] = Foreseen.blockChances(pad, sim.state(), sim.draw());
                 values[pad.ordinal()][w] = Observation.padValue(pad, sim.state());
             }
         });
@@ -141,7 +152,7 @@ final class Paths {
     }
 
     /** The variable that tells the two options apart. */
-    Verdict.Path decisive(Judge.Scored s, Losses losses, int ownOption, int bestOption) {
+    Verdict.Path decisive(Scored s, Losses losses, int ownOption, int bestOption) {
         Variable variable = variable(losses, ownOption, bestOption);
         Belief belief = s.belief();
         VisitRecord now = belief.log().last();
@@ -160,7 +171,7 @@ final class Paths {
                 ownBands,
                 bestBands,
                 guidance(variable),
-                (acts() - now.minute()) / 60.0,
+                (scored.rollout().acts() - now.minute()) / 60.0,
                 fromLog(variable));
     }
 
@@ -238,7 +249,7 @@ final class Paths {
     /** Fall of the alkalinity under the choice alone, until somebody acts again, mg/L as CaCO3 a day; rising is below 0. */
     double alkalinityFallPerDay() {
         double[] weights = scored.belief().waterWeights();
-        int acts = acts();
+        int acts = scored.rollout().acts();
         int last = 0;
         while (last + 1 < minutes.length && minutes[last + 1] <= acts) {
             last++;
@@ -251,16 +262,6 @@ final class Paths {
     /** The alkalinity when the choice is done, mg/L as CaCO3. */
     Band alkalinityNow() {
         return Belief.band(alkalinity[0], scored.belief().waterWeights());
-    }
-
-    /** When somebody first acts again by the standing rules, min. */
-    private int acts() {
-        int now = scored.belief().log().last().minute();
-        int acts = scored.belief().calendar().nextVisitAfter(now);
-        while (acts - now < Calendar.DAY) {
-            acts = scored.belief().calendar().nextVisitAfter(acts);
-        }
-        return acts;
     }
 
     double guidance(Variable variable) {

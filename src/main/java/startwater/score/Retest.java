@@ -3,11 +3,9 @@ package startwater.score;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import startwater.drill.DrillLog;
 import startwater.drill.Observation;
 import startwater.drill.Scenario;
 import startwater.drill.TankSim;
-import startwater.drill.Written;
 import startwater.quantity.Stream;
 import startwater.strip.Pad;
 import startwater.strip.ReadingModel;
@@ -60,18 +58,8 @@ final class Retest {
         return new Verdict.Information(strips ? strip() : 0, LossWeights.STRIP, worth.ofPerfect(), pads);
     }
 
-    /** Strips that are left for a pad, as far as the log tells. */
     private int left(Pad pad) {
-        DrillLog log = belief.log();
-        boolean chloride = pad == Pad.CHLORIDE;
-        int used = 0;
-        for (var visit : log.visits()) {
-            for (Written w : visit.written()) {
-                used = (w.pad() == Pad.CHLORIDE) == chloride ? Math.max(used, w.strip() + 1) : used;
-            }
-        }
-        Scenario.Shelf shelf = belief.scenario().shelf();
-        return (chloride ? shelf.chlorideStrips() : shelf.strips()) - used;
+        return StripsUsed.left(belief.scenario(), belief.log(), pad);
     }
 
     /** Chance of every stop of a pad, by water. */

@@ -69,15 +69,15 @@ public final class Trial {
     private DrillTrial run() {
         List<Policy> policies = Policies.ids().stream().map(this::policy).toList();
         most = policies.size() * (plan.outcomeSeeds() + plan.mostMarked()) - plan.outcomeSeeds() + plan.pivotSeeds();
-        Map<String, List<TrialPlay>> marks = marks(policies);
-        Map<String, List<TrialPlay>> outcomes = outcomes(policies);
+        Map<String, List<PolicyPlay>> marks = marks(policies);
+        Map<String, List<PolicyPlay>> outcomes = outcomes(policies);
         outcomes.put(Optimal.ID, marks.getOrDefault(Optimal.ID, List.of()));
         List<Row> rows = policies.stream()
                 .map(p -> row(p.id(), marks.getOrDefault(p.id(), List.of()), outcomes.getOrDefault(p.id(), List.of())))
                 .toList();
-        List<TrialPlay.Step> careful = marks.getOrDefault(Policies.CAREFUL.id(), List.of()).stream()
+        List<PolicyPlay.Step> careful = marks.getOrDefault(Policies.CAREFUL.id(), List.of()).stream()
                 .flatMap(play -> play.steps().stream())
-                .filter(TrialPlay.Step::scored)
+                .filter(PolicyPlay.Step::scored)
                 .toList();
         DrillTrial.Pivot pivot = pivot(careful.stream()
                 .filter(step -> scenario.keeper().decisionVisits().contains(step.visit()))
@@ -91,7 +91,7 @@ public final class Trial {
                 pivot,
                 TrialFit.exposed(scenario, rows),
                 careful.size(),
-                (int) careful.stream().filter(TrialPlay.Step::arguable).count(),
+                (int) careful.stream().filter(PolicyPlay.Step::arguable).count(),
                 counted(careful));
     }
 
@@ -99,13 +99,13 @@ public final class Trial {
         return id.equals(Optimal.ID) ? new Optimal(plan.waters()) : Policies.byId(id);
     }
 
-    private static Map<Act, Integer> counted(List<TrialPlay.Step> steps) {
-        return steps.stream().collect(Collectors.toMap(TrialPlay.Step::best, s -> 1, Integer::sum));
+    private static Map<Act, Integer> counted(List<PolicyPlay.Step> steps) {
+        return steps.stream().collect(Collectors.toMap(PolicyPlay.Step::best, s -> 1, Integer::sum));
     }
 
-    private static Row row(String id, List<TrialPlay> marked, List<TrialPlay> played) {
+    private static Row row(String id, List<PolicyPlay> marked, List<PolicyPlay> played) {
         double[] marks = marked.stream()
-                .mapToDouble(TrialPlay::mark)
+                .mapToDouble(PolicyPlay::mark)
                 .filter(m -> !Double.isNaN(m))
                 .toArray();
         double passed =
@@ -150,8 +150,8 @@ public final class Trial {
     }
 
     /** Marked plays by policy: some of each, then more of those whose mark is not yet known well enough. */
-    private Map<String, List<TrialPlay>> marks(List<Policy> policies) {
-        Map<String, List<TrialPlay>> plays = new LinkedHashMap<>();
+    private Map<String, List<PolicyPlay>> marks(List<Policy> policies) {
+        Map<String, List<PolicyPlay>> plays = new LinkedHashMap<>();
         List<Policy> open = policies.stream().filter(this::isMarked).collect(Collectors.toCollection(ArrayList::new));
         int from = 0;
         int to = plan.fewestMarked();
@@ -162,13 +162,13 @@ public final class Trial {
                     jobs.add(new Job(p, seed + 1, Judged.ALL));
                 }
             }
-            List<TrialPlay> made = played(jobs, -1);
+            List<PolicyPlay> made = played(jobs, -1);
             for (int i = 0; i < jobs.size(); i++) {
                 plays.computeIfAbsent(jobs.get(i).policy().id(), id -> new ArrayList<>())
                         .add(made.get(i));
             }
             open.removeIf(p -> error(plays.getOrDefault(p.id(), List.of()).stream()
-                            .mapToDouble(TrialPlay::mark)
+                            .mapToDouble(PolicyPlay::mark)
                             .filter(m -> !Double.isNaN(m))
                             .toArray())
                     <= ERROR_ENOUGH);
@@ -185,13 +185,13 @@ public final class Trial {
                 || scenario.exposes().contains(p.id());
     }
 
-    private Map<String, List<TrialPlay>> outcomes(List<Policy> policies) {
+    private Map<String, List<PolicyPlay>> outcomes(List<Policy> policies) {
         List<Job> jobs = policies.stream()
                 .filter(p -> !p.id().equals(Optimal.ID))
                 .flatMap(p -> IntStream.rangeClosed(1, plan.outcomeSeeds()).mapToObj(n -> new Job(p, n, Judged.NONE)))
                 .toList();
-        List<TrialPlay> made = played(jobs, -1);
-        Map<String, List<TrialPlay>> plays = new LinkedHashMap<>();
+        List<PolicyPlay> made = played(jobs, -1);
+        Map<String, List<PolicyPlay>> plays = new LinkedHashMap<>();
         for (int i = 0; i < jobs.size(); i++) {
             plays.computeIfAbsent(jobs.get(i).policy().id(), id -> new ArrayList<>())
                     .add(made.get(i));
@@ -200,22 +200,22 @@ public final class Trial {
     }
 
     /** The visit at which the options lie farthest apart, and what is best there over many tanks; null if left out. */
-    private DrillTrial.@Nullable Pivot pivot(List<TrialPlay.Step> careful) {
+    private DrillTrial.@Nullable Pivot pivot(List<PolicyPlay.Step> careful) {
         if (plan.pivotSeeds() == 0 || careful.isEmpty()) {
             return null;
         }
-        Map<Integer, Double> spread = new TreeMap<>(
-                careful.stream().collect(Collectors.toMap(TrialPlay.Step::visit, TrialPlay.Step::spread, Double::sum)));
+        Map<Integer, Double> spread = new TreeMap<>(careful.stream()
+                .collect(Collectors.toMap(PolicyPlay.Step::visit, PolicyPlay.Step::spread, Double::sum)));
         int visit = spread.entrySet().stream()
                 .max(Map.Entry.<Integer, Double>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
                 .orElseThrow()
                 .getKey();
-        List<TrialPlay> plays = played(
+        List<PolicyPlay> plays = played(
                 IntStream.rangeClosed(1, plan.pivotSeeds())
                         .mapToObj(n -> new Job(Policies.CAREFUL, n, Judged.PIVOT))
                         .toList(),
                 visit);
-        List<TrialPlay.Step> there =
+        List<PolicyPlay.Step> there =
                 plays.stream().flatMap(p -> p.steps().stream()).toList();
         Map.Entry<Act, Integer> commonest = counted(there).entrySet().stream()
                 .max(Map.Entry.<Act, Integer>comparingByValue()
@@ -224,8 +224,8 @@ public final class Trial {
         return new DrillTrial.Pivot(visit, commonest.getKey(), (double) commonest.getValue() / there.size());
     }
 
-    private List<TrialPlay> played(List<Job> jobs, int pivot) {
-        TrialPlay[] plays = new TrialPlay[jobs.size()];
+    private List<PolicyPlay> played(List<Job> jobs, int pivot) {
+        PolicyPlay[] plays = new PolicyPlay[jobs.size()];
         IntStream.range(0, plays.length).parallel().forEach(i -> {
             plays[i] = kept(jobs.get(i), pivot);
             step();
@@ -237,25 +237,25 @@ public final class Trial {
         progress.at(++done, most);
     }
 
-    private TrialPlay kept(Job job, int pivot) {
+    private PolicyPlay kept(Job job, int pivot) {
         String key = job.policy().id() + " " + job.seed() + " " + job.judged()
                 + (job.judged() == Judged.NONE ? "" : " " + plan.waters())
                 + (job.judged() == Judged.PIVOT ? " " + pivot : "");
         String known = store.find(key);
         if (known != null) {
-            return TrialPlay.read(known);
+            return PolicyPlay.read(known);
         }
-        TrialPlay play = play(job, pivot);
+        PolicyPlay play = play(job, pivot);
         store.keep(key, play.written());
         return play;
     }
 
-    private TrialPlay play(Job job, int pivot) {
+    private PolicyPlay play(Job job, int pivot) {
         boolean searches = job.policy().id().equals(Optimal.ID);
         DrillRun.Pace pace =
                 searches || job.judged() == Judged.NONE ? DrillRun.Pace.EVERY_VISIT : DrillRun.Pace.LEARNER;
         DrillRun run = PolicyPlayer.play(scenario, job.policy(), job.seed(), pace);
-        List<TrialPlay.Step> steps = new ArrayList<>();
+        List<PolicyPlay.Step> steps = new ArrayList<>();
         for (int i = 0; job.judged() != Judged.NONE && i < run.past().size(); i++) {
             VisitRecord v = run.past().visits().get(i);
             boolean asked = v.asked()
@@ -263,9 +263,9 @@ public final class Trial {
                     && (!searches || scenario.keeper().decisionVisits().contains(v.visit()));
             if (asked && (job.judged() == Judged.ALL || v.visit() == pivot)) {
                 Verdict verdict = Judge.judge(new Case(scenario, run.past().upTo(i)), plan.waters());
-                steps.add(TrialPlay.Step.of(v.visit(), verdict));
+                steps.add(PolicyPlay.Step.of(v.visit(), verdict));
             }
         }
-        return new TrialPlay(Outcome.of(run), steps);
+        return new PolicyPlay(Outcome.of(run), steps);
     }
 }

@@ -1,6 +1,7 @@
 package startwater.score;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -96,18 +97,48 @@ public final class TrialFit {
                 faults.add(Reason.of("trial.course.habit", habit.id(), (int) count, DRILLS_PER_HABIT));
             }
         }
-        int steps = drills.stream().mapToInt(DrillTrial::steps).sum();
-        int arguable = drills.stream().mapToInt(DrillTrial::arguable).sum();
-        Map<String, Integer> best = new TreeMap<>();
-        drills.forEach(d -> d.best().forEach((act, n) -> best.merge(act.code(), n, Integer::sum)));
-        best.forEach((act, n) -> {
-            if (n > ACT_MOST * steps) {
-                faults.add(Reason.of("trial.course.act", Act.read(act), 100.0 * n / steps));
-            }
-        });
-        if (arguable > ARGUABLE_MOST * steps) {
-            faults.add(Reason.of("trial.course.arguable", 100.0 * arguable / steps, 100 * ARGUABLE_MOST));
+        Totals totals = totals(drills);
+        if (totals.commonest() != null && totals.commonestShare() > ACT_MOST) {
+            faults.add(Reason.of("trial.course.act", totals.commonest(), 100 * totals.commonestShare()));
+        }
+        if (totals.arguableShare() > ARGUABLE_MOST) {
+            faults.add(Reason.of("trial.course.arguable", 100 * totals.arguableShare(), 100 * ARGUABLE_MOST));
         }
         return faults;
+    }
+
+    /**
+     * What drills come to together, in the decisions of the standing rules.
+     *
+     * @param steps scored decisions
+     * @param arguable those that another reasonable view would accept as well
+     * @param commonest the act that is best most often, or null where nothing was scored
+     * @param times how often it is
+     */
+    public record Totals(int steps, int arguable, @Nullable Act commonest, int times) {
+        /** 0..1 */
+        public double arguableShare() {
+            return steps == 0 ? 0 : (double) arguable / steps;
+        }
+
+        /** 0..1 */
+        public double commonestShare() {
+            return steps == 0 ? 0 : (double) times / steps;
+        }
+    }
+
+    /** Adds up what drills came to. */
+    public static Totals totals(List<DrillTrial> drills) {
+        Map<String, Integer> best = new TreeMap<>();
+        drills.forEach(d -> d.best().forEach((act, n) -> best.merge(act.code(), n, Integer::sum)));
+        Map.Entry<String, Integer> most = best.entrySet().stream()
+                .max(Map.Entry.<String, Integer>comparingByValue()
+                        .thenComparing(Map.Entry::getKey, Comparator.reverseOrder()))
+                .orElse(null);
+        return new Totals(
+                drills.stream().mapToInt(DrillTrial::steps).sum(),
+                drills.stream().mapToInt(DrillTrial::arguable).sum(),
+                most == null ? null : Act.read(most.getKey()),
+                most == null ? 0 : most.getValue());
     }
 }

@@ -142,6 +142,9 @@ public record Verdict(
     /** A decision in a line of a system without fish: its words leave out the feed. */
     public record WithoutFish(Decision decision) {}
 
+    /** Expected deaths in a line, fish: they are said as people count. */
+    public record Fish(double count) {}
+
     /** Tenth, median and ninetieth of the plausible tanks. */
     public record Band(double low, double middle, double high) {}
 

@@ -12,6 +12,7 @@ import startwater.drill.Decision;
 import startwater.drill.Decision.Air;
 import startwater.drill.Decision.FilterCare;
 import startwater.drill.Decision.FollowUp;
+import startwater.drill.Scenario.Happening;
 import startwater.fish.Stressor;
 import startwater.score.Verdict.Variable;
 import startwater.strip.Pad;
@@ -65,6 +66,12 @@ public final class WhyText {
         }
         if (parameter instanceof Verdict.WithoutFish unfed) {
             return decisionWithoutFish(unfed.decision());
+        }
+        if (parameter instanceof Verdict.Fish fish) {
+            return deaths(fish.count());
+        }
+        if (parameter instanceof Happening.Kind kind) {
+            return words.getString("fails." + kind.name().toLowerCase(Locale.ROOT));
         }
         if (parameter instanceof Variable variable) {
             return words.getString("variable." + variable.name().toLowerCase(Locale.ROOT));

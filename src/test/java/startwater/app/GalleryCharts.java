@@ -14,7 +14,6 @@ import startwater.app.chart.LevelBar;
 import startwater.app.chart.LogTrend;
 import startwater.app.chart.MarksChart;
 import startwater.app.chart.OptionBars;
-import startwater.app.chart.RangeBar;
 import startwater.app.chart.Tick;
 import startwater.app.chart.TimeLine;
 import startwater.app.chart.Tone;
@@ -35,10 +34,8 @@ final class GalleryCharts {
         all.put("fan", new Exhibit(592, 256, () -> new FanChart(fan(true))));
         all.put("fan-low", new Exhibit(592, 256, () -> new FanChart(fan(false))));
         all.put("causes", new Exhibit(320, 132, () -> new CauseBars(causes())));
-        all.put("range", new Exhibit(368, 76, () -> new RangeBar(range(6.6, 5))));
         all.put("known", new Exhibit(520, 168, () -> new KnownChart(known(4))));
         all.put("known-once", new Exhibit(520, 168, () -> new KnownChart(known(1))));
-        all.put("range-over", new Exhibit(368, 76, () -> new RangeBar(range(5.2, 7))));
         all.put("level", new Exhibit(132, 14, () -> new LevelBar(new LevelBar.Data(0.81, 0.7, Tone.SAFE, "81"))));
         all.put("calibration", new Exhibit(440, 230, () -> new CalibrationChart(calibration())));
         all.put("marks", new Exhibit(440, 200, () -> new MarksChart(marks(48, 55, 72, 66, 84))));
@@ -93,11 +90,6 @@ final class GalleryCharts {
         }
         return new KnownChart.Data(
                 steps(), days, ranges, truth, written, "your log allowed", "this tank", "you wrote", "What was known.");
-    }
-
-    private static RangeBar.Data range(double truth, double said) {
-        return new RangeBar.Data(
-                steps(), 5.6, 7.1, Tick.of(truth, "this tank 3.2"), Tick.of(said, "you said 2, sure"), "Range.");
     }
 
     private static TimeLine.Data timeLine() {

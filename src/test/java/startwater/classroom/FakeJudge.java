@@ -6,6 +6,7 @@ import startwater.content.ContentHash;
 import startwater.drill.Decision;
 import startwater.drill.Prediction;
 import startwater.fish.Stressor;
+import startwater.score.Care;
 import startwater.score.Case;
 import startwater.score.Component;
 import startwater.score.Verdict;
@@ -13,6 +14,11 @@ import startwater.score.Verdict;
 /** A judge for tests that takes no time: what it says follows from the case, and means nothing. */
 public final class FakeJudge {
     private FakeJudge() {}
+
+    /** The same mark for any care. */
+    public static Verdict judge(Case c, Care care) {
+        return judge(c);
+    }
 
     public static Verdict judge(Case c) {
         int lot = Integer.parseInt(ContentHash.of(c.log()).substring(0, 6), 16);

@@ -68,7 +68,7 @@ class SecondPassTest {
     void aCaseThatIsKnownIsNotJudgedAgain() {
         AtomicInteger judged = new AtomicInteger();
         MarkMemo memo = MarkMemo.inMemory();
-        SecondPass pass = new SecondPass(memo, c -> {
+        SecondPass pass = new SecondPass(memo, (c, care) -> {
             judged.incrementAndGet();
             return FakeJudge.judge(c);
         });
@@ -86,7 +86,7 @@ class SecondPassTest {
         Path file = home.resolve("kept").resolve("class-marks.jsonl");
         SecondPass pass = new SecondPass(MarkFile.at(file), FakeJudge::judge);
         List<HandedIn> once = pass.judge(exam, List.of(0, 1), (d, a) -> {}, () -> false);
-        SecondPass later = new SecondPass(MarkFile.at(file), c -> {
+        SecondPass later = new SecondPass(MarkFile.at(file), (c, care) -> {
             throw new AssertionError("judged again");
         });
         assertThat(later.judge(exam, List.of(0, 1), (d, a) -> {}, () -> false)).isEqualTo(once);

@@ -106,6 +106,9 @@ class TrialCommandTest {
     void theTableNamesEveryPolicyAndSaysThatItIsRough(String language) {
         Ran ran = trial("--lang", language);
         assertThat(ran.exit()).isZero();
+        assertThat(ran.out())
+                .contains(language.equals("en") ? "Arguable as well: " : "También discutibles: ")
+                .contains(language.equals("en") ? "Over these drills: " : "En estos ejercicios: ");
         assertThat(ran.out()).contains(Policies.ids()).contains(language.equals("en") ? "rough" : "aproximada");
         assertThat(folder.resolve("trial.jsonl")).isNotEmptyFile();
     }

@@ -50,7 +50,7 @@ final class Again {
         List<VisitRecord> decided = Marking.decided(at.run());
         VisitRecord last = decided.get(decided.size() - 1);
         if (verdicts.size() < decided.size()) {
-            verdicts.add(MarkCheck.judged(at.run(), last));
+            verdicts.add(MarkCheck.judged(at.run(), last, at.steps().care()));
         }
         at.steps().marked(last, verdicts.get(verdicts.size() - 1));
     }

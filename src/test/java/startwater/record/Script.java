@@ -54,7 +54,7 @@ final class Script {
             decide();
             if (judge) {
                 List<VisitRecord> decided = Marking.decided(run);
-                verdicts.add(MarkCheck.judged(run, decided.get(decided.size() - 1)));
+                verdicts.add(MarkCheck.judged(run, decided.get(decided.size() - 1), steps.care()));
                 steps.marked(decided.get(decided.size() - 1), verdicts.get(verdicts.size() - 1));
             }
         }

@@ -92,7 +92,7 @@ class AttentionTest {
     @Test
     void lookingAgainAndCallingAreOptionsAndCostTheirPrice() {
         Case calm = JudgeTest.firstVisit(SCENARIO, 0.1, 0, 7.4, 100, Decision.LEAVE_ALONE);
-        Judge.Scored scored = Judge.score(calm);
+        Scored scored = Judge.score(calm);
         List<Decision> options = scored.options();
         Decision called = options.stream()
                 .filter(d -> d.helpers() == FollowUp.CALL)

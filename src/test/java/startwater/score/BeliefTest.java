@@ -66,7 +66,7 @@ class BeliefTest {
     @Test
     void anExamIsJudgedOnTwiceTheTanks() {
         Case c = JudgeTest.firstVisit(SCENARIO, 2, 1, 7.8, 100, Decision.LEAVE_ALONE);
-        assertThat(Judge.score(c, Judge.Care.EXAM).losses().tanks()).isEqualTo(512);
+        assertThat(Judge.score(c, Care.EXAM).losses().tanks()).isEqualTo(512);
         assertThat(Judge.score(c).losses().tanks()).isEqualTo(256);
     }
 }

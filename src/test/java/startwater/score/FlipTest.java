@@ -42,7 +42,7 @@ class FlipTest {
         int found = 0;
         for (int i = 0; i < cases; i++) {
             Case c = random(Stream.of(seed, i));
-            Optional<Flip> flip = Judge.flip(c);
+            Optional<Flip> flip = Judge.flip(c, Care.LIVE);
             if (flip.isPresent()) {
                 found++;
                 holds(c, flip.get());
@@ -53,14 +53,14 @@ class FlipTest {
 
     private static void holds(Case c, Flip flip) {
         Belief.forget();
-        Judge.Scored again = Judge.score(flip.changed());
+        Scored again = Judge.score(flip.changed());
         String said = WhyText.in(Locale.ENGLISH).format(flip.line());
         if (flip.kind() == Flip.Kind.CHOICE) {
             assertThat(Judge.score(c).worse(Judge.score(c).own())).as(said).isTrue();
             assertThat(again.worse(again.own())).as(said).isFalse();
             return;
         }
-        Judge.Scored before = Judge.score(c.choosing(flip.changed().choice()));
+        Scored before = Judge.score(c.choosing(flip.changed().choice()));
         assertThat(before.worse(before.own())).as("best before: " + said).isFalse();
         assertThat(again.worse(again.own())).as("no longer best: " + said).isTrue();
         assertThat(again.options().get(again.losses().best())).as(said).isEqualTo(flip.best());
@@ -80,8 +80,8 @@ class FlipTest {
     @Test
     void theSameCaseFlipsTheSameWay() {
         Case c = random(Stream.of(2026, 1));
-        Optional<Flip> first = Judge.flip(c);
+        Optional<Flip> first = Judge.flip(c, Care.LIVE);
         Belief.forget();
-        assertThat(Judge.flip(c)).isEqualTo(first);
+        assertThat(Judge.flip(c, Care.LIVE)).isEqualTo(first);
     }
 }

@@ -49,7 +49,7 @@ class JudgeTest {
 
     @Test
     void leastRegretIsNoneAndNoneIsNegative() {
-        Judge.Scored scored = Judge.score(firstVisit(SCENARIO, 1, 0.5, 7.8, 100, Decision.LEAVE_ALONE));
+        Scored scored = Judge.score(firstVisit(SCENARIO, 1, 0.5, 7.8, 100, Decision.LEAVE_ALONE));
         Losses losses = scored.losses();
         assertThat(losses.regret(losses.best())).isZero();
         for (int o = 0; o < losses.options(); o++) {

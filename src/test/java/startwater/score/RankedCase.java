@@ -48,9 +48,13 @@ final class RankedCase {
     private Losses losses;
 
     private RankedCase(Belief belief, Notebook book) {
+        this(belief, book, 1);
+    }
+
+    private RankedCase(Belief belief, Notebook book, int days) {
         this.belief = belief;
         this.book = book;
-        this.rollout = new Rollout(belief, book);
+        this.rollout = new Rollout(belief, book, days);
         this.losses = new Losses(new double[0][][], new double[0][][], new double[0], 1);
     }
 
@@ -66,6 +70,11 @@ final class RankedCase {
         Belief belief = Belief.of(s, run.past().upTo(past), WATERS);
         return new RankedCase(
                 belief, Notebook.of(s, belief.calendar(), belief.log().visits()));
+    }
+
+    /** The same visit, every option done once a day for three days. */
+    RankedCase keptUp() {
+        return new RankedCase(belief, book, 3);
     }
 
     /** The same visit with one pad written so many stops higher, or lower, than it was read; at the end of the scale there. */

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import startwater.drill.Decision;
 import startwater.drill.Decision.Air;
@@ -21,9 +22,9 @@ import startwater.strip.Pad;
  * tanks than these (see the decision record on loss weights).
  */
 abstract class Rankings {
-    /** First hidden tank: those below were used while tuning. */
-    private static final long FRESH = 5000;
-    /** A ranking holds when it does so in this share of the tanks; in the others the two are hardly apart. */
+    /** First hidden tank: those below were used while tuning, or looked at since. */
+    private static final long FRESH = 40_000;
+    /** A ranking holds when it does so in this share of the tanks, one of a few; in the others the two are hardly apart. */
     private static final double SHARE = 0.9;
 
     private static final Decision LEAVE = Decision.LEAVE_ALONE;
@@ -36,6 +37,11 @@ abstract class Rankings {
 
     /** Cases of a setting over species, until there are enough of those that are meant. */
     private List<RankedCase> cases(Function<RankingTanks, Scenario> setting, Predicate<RankedCase> meant) {
+        return cases(setting, meant, UnaryOperator.identity());
+    }
+
+    private List<RankedCase> cases(
+            Function<RankingTanks, Scenario> setting, Predicate<RankedCase> meant, UnaryOperator<RankedCase> seen) {
         List<RankedCase> cases = new ArrayList<>();
         for (RankingTanks species : RankingTanks.values()) {
             Scenario s = setting.apply(species);
@@ -43,7 +49,7 @@ abstract class Rankings {
             for (long v = FRESH; found < tanks() && v < FRESH + 4L * tanks(); v++) {
                 RankedCase c = RankedCase.at(s, "careful", v, 0);
                 if (meant.test(c)) {
-                    cases.add(c);
+                    cases.add(seen.apply(c));
                     found++;
                 }
             }
@@ -58,9 +64,9 @@ abstract class Rankings {
                 .map(RankedCase::toString)
                 .toList();
         assertThat(cases).isNotEmpty();
-        assertThat(1 - (double) fails.size() / cases.size())
-                .as(() -> String.join("\n", fails))
-                .isGreaterThanOrEqualTo(SHARE);
+        assertThat(fails.size())
+                .as(() -> fails.size() + " of " + cases.size() + " fail:\n" + String.join("\n", fails))
+                .isLessThanOrEqualTo((int) Math.ceil((1 - SHARE) * cases.size()));
     }
 
     private static List<Decision> feedsAndChanges(double... changes) {
@@ -186,6 +192,17 @@ abstract class Rankings {
             cases.forEach(RankedCase::tried);
             holds(cases, c -> c.regret(LEAVE) >= SOUND);
         }
+    }
+
+    /** Twice a day somebody may still mend it the same evening: then it is the habit that is not sound. */
+    @Test
+    void ranking08FeedingBeggarsTwiceADayIsNotSoundAsAHabit() {
+        List<RankedCase> cases = cases(
+                t -> t.begging(Keeper.TWICE_A_DAY),
+                c -> c.toxicAmmonia() > 0.07 && c.toxicAmmonia() < 0.2,
+                RankedCase::keptUp);
+        cases.forEach(RankedCase::tried);
+        holds(cases, c -> c.regret(LEAVE) >= SOUND);
     }
 
     @Test

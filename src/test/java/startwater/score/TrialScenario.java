@@ -51,6 +51,34 @@ final class TrialScenario {
                 List.of());
     }
 
+    /** The same with a blower that stops twice in the two weeks. */
+    static Scenario oldBlower() {
+        return failing(Scenario.Happening.Kind.AIR_OFF, 10.875, 13.875);
+    }
+
+    /** The same where something happens at these days. */
+    static Scenario failing(Scenario.Happening.Kind kind, double... days) {
+        Scenario s = secondWeek("second-week-failing", 15, List.of());
+        return new Scenario(
+                s.id(),
+                s.number(),
+                s.text(),
+                s.skills(),
+                s.exposes(),
+                s.rules(),
+                s.system(),
+                s.fish(),
+                null,
+                s.source(),
+                s.start(),
+                s.unknowns(),
+                s.keeper(),
+                s.shelf(),
+                java.util.Arrays.stream(days)
+                        .mapToObj(day -> new Scenario.Happening(day, kind, 0, 20))
+                        .toList());
+    }
+
     /** A tank of catfish in cold water, not fed for its warmth but by habit. */
     static Scenario cold() {
         Scenario s = secondWeek("second-week-cold", 15, List.of());

@@ -126,7 +126,7 @@ class TrialTest {
             }
             book = Notebook.of(DRILL, run.calendar(), open(run, i));
             if (DRILL.keeper().decisionVisits().contains(v.visit())) {
-                Judge.Scored scored = Judge.score(new Case(DRILL, run.past().upTo(i)), 4);
+                Scored scored = Judge.score(new Case(DRILL, run.past().upTo(i)), 4);
                 assertThat(scored.losses().regret(scored.own())).isZero();
                 other |= !decision.equals(Policies.CAREFUL.decide(book));
             } else {
@@ -148,11 +148,11 @@ class TrialTest {
 
     @Test
     void aPlayIsReadBackAsItWasWritten() {
-        TrialPlay play = new TrialPlay(
+        PolicyPlay play = new PolicyPlay(
                 new Outcome(1.0 / 3, Math.PI, 0),
                 List.of(
-                        new TrialPlay.Step(0, 100, true, false, false, true, 0.1 + 0.2, Act.of(Decision.LEAVE_ALONE)),
-                        new TrialPlay.Step(
+                        new PolicyPlay.Step(0, 100, true, false, false, true, 0.1 + 0.2, Act.of(Decision.LEAVE_ALONE)),
+                        new PolicyPlay.Step(
                                 7,
                                 2.5,
                                 false,
@@ -164,7 +164,7 @@ class TrialTest {
                                         .withFeed(0)
                                         .withChange(0.5)
                                         .withSalt(3)))));
-        assertThat(TrialPlay.read(play.written())).isEqualTo(play);
+        assertThat(PolicyPlay.read(play.written())).isEqualTo(play);
         assertThat(play.mark()).isEqualTo(100);
         assertThat(play.steps().get(1).best().code()).isEqualTo("hold+change-2+salt");
     }

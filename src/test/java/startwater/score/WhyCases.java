@@ -112,6 +112,7 @@ final class WhyCases {
                         100)));
         all.put("low oxygen", seen(of(WEEK, Decision.LEAVE_ALONE, Pad.AMMONIA, 0.5, Pad.PH, 7.4), 4.4, true, 0));
         all.put("air off", seen(of(WEEK, Decision.LEAVE_ALONE, Pad.AMMONIA, 0.5, Pad.PH, 7.4), 3.0, false, 0));
+        all.put("old blower", of(TrialScenario.oldBlower(), Decision.LEAVE_ALONE, Pad.AMMONIA, 0.2, Pad.PH, 7.4));
         all.put("dead fish", seen(of(WEEK, Decision.LEAVE_ALONE, Pad.AMMONIA, 5, Pad.PH, 7.8), 7.0, true, 6));
         all.put(
                 "cold",
@@ -136,7 +137,7 @@ final class WhyCases {
 
     /** The same case with the best of its options chosen. */
     private static Case best(Case c) {
-        Judge.Scored scored = Judge.score(c);
+        Scored scored = Judge.score(c);
         return c.choosing(scored.options().get(scored.losses().best()));
     }
 

@@ -35,6 +35,7 @@ class WhyTableTest {
             does.safe              | nitrite covered         | toxic
             does.already           | toxic                   | cold
             does.later             | away                    | toxic
+            does.mayFail           | old blower              | calm
             costs.best             | nitrite covered         | toxic
             costs.best.deaths      | best of a bad day       | toxic
             costs.deaths           | toxic                   | nitrite covered
@@ -103,11 +104,11 @@ class WhyTableTest {
     @Test
     void theViewThatAcceptsAChoiceIsNamedAndNoOther() {
         Case c = WhyCases.named("toxic");
-        Judge.Scored scored = Judge.score(c);
+        Scored scored = Judge.score(c);
         Verdict verdict = Judge.judge(c);
         Paths paths = Paths.of(scored, scored.own(), scored.losses().best());
-        assertThat(templates("view.")).hasSize(Judge.View.values().length);
-        for (Judge.View view : Judge.View.values()) {
+        assertThat(templates("view.")).hasSize(View.values().length);
+        for (View view : View.values()) {
             assertThat(Explainer.lines(scored, verdict, paths, view))
                     .extracting(Verdict.Line::key)
                     .filteredOn(k -> k.startsWith("view."))
@@ -124,6 +125,7 @@ class WhyTableTest {
             flip.reading | away           | cold
             flip.unread  | nothing read   | cold
             flip.sooner  | away a week, best done | nothing read
+            flip.none    | cold           | nothing read
             """;
 
     @Test
@@ -138,7 +140,46 @@ class WhyTableTest {
     }
 
     private static String key(String name) {
-        return Judge.flip(WhyCases.named(name)).map(f -> f.line().key()).orElse("");
+        return Judge.secondLook(WhyCases.named(name), Care.LIVE).changes().key();
+    }
+
+    /** Key, the case where it must appear, the case where it must not. */
+    private static final String HABITS = """
+            kept.best        | cold              | salt forgotten
+            kept.best.deaths | best of a bad day | cold
+            kept.deaths      | salt forgotten    | nitrite covered
+            kept.costs       | fishless, half-way | nitrite covered
+            """;
+
+    @Test
+    void everyHabitAppearsWhereItMustAndNotWhereItMustNot() {
+        assertThat(HABITS.lines().map(l -> l.strip().split("\\s*\\|\\s*")[0]).collect(Collectors.toSet()))
+                .isEqualTo(templates("kept."));
+        for (String line : HABITS.lines().toList()) {
+            String[] row = line.strip().split("\\s*\\|\\s*");
+            assertThat(habit(row[1])).as(row[0] + " must appear: " + row[1]).isEqualTo(row[0]);
+            assertThat(habit(row[2])).as(row[0] + " must not appear: " + row[2]).isNotEqualTo(row[0]);
+        }
+    }
+
+    private static String habit(String name) {
+        return Judge.asHabit(WhyCases.named(name), Care.LIVE).line().key();
+    }
+
+    @Test
+    void aSecondLookReadsInBothLanguages() {
+        for (String name : List.of(
+                "salt forgotten", "away", "nothing read", "cold", "away a week, best done", "water poured away")) {
+            for (Verdict.Line line :
+                    Judge.secondLook(WhyCases.named(name), Care.LIVE).lines()) {
+                for (String language : List.of("en", "es")) {
+                    assertThat(WhyText.in(Locale.forLanguageTag(language)).format(line))
+                            .as(line.key())
+                            .isNotBlank()
+                            .doesNotContain("{", "?", "NaN");
+                }
+            }
+        }
     }
 
     @Test

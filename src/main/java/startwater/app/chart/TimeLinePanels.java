@@ -144,7 +144,8 @@ final class TimeLinePanels {
                 high = Math.max(high, at.value());
             }
         }
-        double from = low > 0.6 * high && low < Double.MAX_VALUE ? low : 0;
+        // Where nobody dies there is no scale to see: the lines lie at the top of a whole one.
+        double from = low > 0.6 * high && high - low >= 1 ? low : 0;
         double step = Math.max(1, Axis.step(high - from, (int) Math.max(2, (bottom - top) / 34)));
         from = Math.floor(from / step) * step;
         double to = Math.ceil(high / step - 1e-9) * step;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.IntegerProperty;
@@ -18,12 +19,15 @@ import javafx.beans.property.SimpleObjectProperty;
 import org.jspecify.annotations.Nullable;
 import startwater.drill.Decision;
 import startwater.drill.DippedStrip;
+import startwater.drill.DrillLog;
 import startwater.drill.DrillRun;
 import startwater.drill.Prediction;
+import startwater.drill.Scenario;
 import startwater.drill.Skill;
 import startwater.drill.Written;
 import startwater.record.Resumed;
 import startwater.record.Steps;
+import startwater.score.Care;
 import startwater.score.Case;
 import startwater.score.Judge;
 import startwater.score.Verdict;
@@ -72,6 +76,7 @@ public final class DrillModel {
     private @Nullable WorkingMark keptSum;
     private int decidedAt;
     private int practised;
+    private final AtomicInteger wanted = new AtomicInteger();
     private final IntegerProperty foreseen = new SimpleIntegerProperty(-1);
     private final ObjectProperty<Prediction.Sureness> sureness =
             new SimpleObjectProperty<>(Prediction.Sureness.FAIRLY_SURE);
@@ -153,6 +158,24 @@ public final class DrillModel {
         keptSum = null;
         foreseen.set(-1);
         changes.set(changes.get() + 1);
+        getReady();
+    }
+
+    /** What is plausible by now is worked out while the learner reads on, so that the mark need not wait for it. */
+    private void getReady() {
+        if (run.over()) {
+            return;
+        }
+        int number = wanted.incrementAndGet();
+        Scenario scenario = run.scenario();
+        DrillLog log = run.log();
+        Care care = steps.care();
+        WORKER.execute(() -> {
+            // Only the latest is worth the time.
+            if (number == wanted.get()) {
+                Judge.getReady(scenario, log, care);
+            }
+        });
     }
 
     private double lastFeed() {
@@ -317,6 +340,7 @@ public final class DrillModel {
         Written reading = new Written(pad, stop(pad), strip.dilution(), strip.number());
         run.write(reading);
         steps.wrote(reading);
+        getReady();
         for (Pad next : Pad.values()) {
             DippedStrip other = wet.get(next);
             if (other != null && written(next, other) == null) {
@@ -342,6 +366,7 @@ public final class DrillModel {
         }
         run.erase(last);
         steps.erased(last);
+        getReady();
         DippedStrip strip = wet.get(last.pad());
         if (strip != null && strip.number() == last.strip()) {
             chosen.put(last.pad(), last.stop());
@@ -404,8 +429,11 @@ public final class DrillModel {
         steps.decided(asked, said);
         decidedAt = place;
         Case c = new Case(run.scenario(), run.past().upTo(place));
+        Care care = steps.care();
+        // The mark is asked for before the next visit is made ready: one worker does both, in this order.
+        CompletableFuture<Verdict> judging = CompletableFuture.supplyAsync(() -> Judge.judge(c, care), WORKER);
         open();
-        return CompletableFuture.supplyAsync(() -> Judge.judge(c), WORKER);
+        return judging;
     }
 
     /** Keeps a verdict, in the order of the visits. */

@@ -4,23 +4,25 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import javafx.geometry.HPos;
-import javafx.scene.Node;
+import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 import startwater.app.chart.CauseBars;
-import startwater.app.chart.KnownChart;
 import startwater.app.chart.LevelBar;
-import startwater.app.chart.RangeBar;
-import startwater.app.chart.Tick;
 import startwater.app.chart.Tone;
 import startwater.app.model.DebriefModel;
 import startwater.fish.Stressor;
 import startwater.score.Component;
+import startwater.score.Flip;
+import startwater.score.KnownOverTime;
+import startwater.score.SecondLook;
 import startwater.score.Verdict;
 import startwater.strip.Pad;
 import startwater.text.DrillWords;
@@ -31,13 +33,18 @@ final class DebriefDetails {
     /** Parts under this, % of the stock, are not shown. */
     private static final double SHOWN_PART = 0.005;
 
+    private static final String ROOM_FOR_A_SENTENCE = "-fx-min-height: 4.6em;";
+
     private final DebriefModel model;
     private final Verdict verdict;
     private final DrillWords words;
     private final Texts texts;
     private final DebriefCharts charts;
+    private final Awaited<SecondLook> second;
 
-    DebriefDetails(DebriefModel model, DrillWords words, DebriefCharts charts) {
+    /** @param second what is told a moment later */
+    DebriefDetails(DebriefModel model, DrillWords words, DebriefCharts charts, Awaited<SecondLook> second) {
+        this.second = second;
         this.model = model;
         this.verdict = model.verdict();
         this.words = words;
@@ -60,7 +67,9 @@ final class DebriefDetails {
                         texts.decimals(verdict.chosen().loss(), 2),
                         texts.decimals(verdict.best().loss(), 2)),
                 this::parts));
-        all.add(new Fold(texts, "known", texts.text("win.known"), knownGist(), this::known));
+        all.add(changed());
+        all.add(habit());
+        all.add(new Fold(texts, "known", texts.text("win.known"), texts.text("end.knownGist"), this::known));
         all.add(new Fold(texts, "testing", texts.text("win.testing"), testingGist(), this::testing));
         all.add(new Fold(texts, "why", texts.text("win.rules"), "", this::why));
         return all;
@@ -148,100 +157,53 @@ final class DebriefDetails {
         return label;
     }
 
-    private String knownGist() {
-        Pad pad = model.decisivePad();
-        return verdict.ranges().stream()
-                .filter(r -> r.pad() == pad)
-                .findFirst()
-                .map(r -> texts.text(
-                        "win.knownGist",
-                        words.pad(pad),
-                        texts.number(r.today().low(), 2),
-                        texts.number(r.today().high(), 2)))
-                .orElse("");
+    /** What the log let one know up to this decision, beside the truth up to here; what came after is still to be read. */
+    private Later known() {
+        return Later.of(
+                texts.text("win.workingOut"),
+                () -> KnownOverTime.of(model.run().scenario(), model.log()),
+                k -> new KnownPane(k, model.run(), words, model.decisive()));
     }
 
-    private VBox known() {
-        VBox shown = new VBox(4);
-        Ui.Choice<Pad> pads =
-                new Ui.Choice<>(texts.text("win.knownOf"), DebriefModel.KNOWABLE, words::pad, p -> show(shown, p));
-        pads.select(model.decisivePad());
-        show(shown, model.decisivePad());
-        return new VBox(6, pads, shown);
+    /** Room for a sentence of three lines: it is there before the sentence is, so that nothing jumps. */
+    private VBox sentence(Function<SecondLook, Verdict.Line> line) {
+        Label said = Ui.text(texts.text("win.workingOut"));
+        said.setStyle(ROOM_FOR_A_SENTENCE);
+        said.setAlignment(Pos.TOP_LEFT);
+        second.thenShow(look -> said.setText(words.why().format(line.apply(look))));
+        return new VBox(said);
     }
 
-    private void show(VBox into, Pad pad) {
-        List<DebriefModel.Known> known = model.known(pad);
-        List<DebriefModel.Truth> truth = model.truth(pad);
-        List<Node> parts = new ArrayList<>();
-        if (!known.isEmpty() && !truth.isEmpty()) {
-            DebriefModel.Known today = known.get(known.size() - 1);
-            double real = truth.get(truth.size() - 1).value();
-            String said = texts.text(
-                    "win.range",
-                    words.pad(pad),
-                    texts.number(today.allowed().low(), 2),
-                    texts.number(today.allowed().high(), 2),
-                    texts.number(real, 2));
-            parts.add(Ui.text(said, "sw-label"));
-            parts.add(range(pad, today, real, said));
-            if (known.size() > 1) {
-                parts.add(overTime(pad, known, truth, said));
-            }
+    private Fold changed() {
+        Fold fold = new Fold(
+                texts,
+                "changed",
+                texts.text("win.changed"),
+                texts.text("win.workingOut"),
+                () -> sentence(SecondLook::changes));
+        second.thenShow(look -> fold.say(changedGist(look.flip())));
+        return fold;
+    }
+
+    private String changedGist(@Nullable Flip flip) {
+        if (flip == null) {
+            return texts.text("win.changed.none");
         }
-        into.getChildren().setAll(parts);
+        Pad pad = flip.pad();
+        String key = "win.changed." + ScreenKeys.of(flip.kind());
+        return pad == null ? texts.text(key) : texts.text(key, words.pad(pad));
     }
 
-    private RangeBar range(Pad pad, DebriefModel.Known today, double real, String said) {
-        return new RangeBar(new RangeBar.Data(
-                steps(pad),
-                pad.scale().position(today.allowed().low()),
-                pad.scale().position(today.allowed().high()),
-                Tick.of(pad.scale().position(real), texts.text("win.thisTank", texts.number(real, 2))),
-                today.written() == null
-                        ? null
-                        : Tick.of(
-                                pad.scale().position(today.written().value()),
-                                texts.text("win.youWrote", words.written(today.written()))),
-                said));
-    }
-
-    private KnownChart overTime(Pad pad, List<DebriefModel.Known> known, List<DebriefModel.Truth> truth, String said) {
-        List<KnownChart.At> written = new ArrayList<>();
-        List<Tick> days = new ArrayList<>();
-        for (DebriefModel.Known k : known) {
-            int minute = (int) Math.round(k.day() * 1440);
-            days.add(new Tick(k.day(), words.shortDay(minute), k.equals(known.get(known.size() - 1))));
-            if (k.written() != null) {
-                written.add(new KnownChart.At(
-                        k.day(), pad.scale().position(k.written().value())));
-            }
-        }
-        return new KnownChart(new KnownChart.Data(
-                steps(pad),
-                days,
-                known.stream()
-                        .map(k -> new KnownChart.Range(
-                                k.day(),
-                                pad.scale().position(k.allowed().low()),
-                                pad.scale().position(k.allowed().high())))
-                        .toList(),
-                truth.stream()
-                        .map(t -> new KnownChart.At(t.day(), pad.scale().position(t.value())))
-                        .toList(),
-                written,
-                texts.text("win.logAllowed"),
-                texts.text("win.tankWas"),
-                texts.text("win.wrote"),
-                said));
-    }
-
-    private List<Tick> steps(Pad pad) {
-        List<Tick> steps = new ArrayList<>();
-        for (int block = 0; block < pad.scale().blocks(); block++) {
-            steps.add(Tick.of(block, words.block(pad, block)));
-        }
-        return steps;
+    private Fold habit() {
+        Fold fold = new Fold(
+                texts,
+                "habit",
+                texts.text("win.habit"),
+                texts.text("win.workingOut"),
+                () -> sentence(look -> look.habit().line()));
+        second.thenShow(look -> fold.say(texts.text(
+                "win.habitGist", look.habit().days(), words.word(look.habit().word()))));
+        return fold;
     }
 
     private String testingGist() {

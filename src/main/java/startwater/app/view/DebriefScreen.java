@@ -15,6 +15,10 @@ import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
 import startwater.app.model.DebriefModel;
 import startwater.app.theme.Look;
+import startwater.score.Care;
+import startwater.score.Case;
+import startwater.score.Judge;
+import startwater.score.SecondLook;
 import startwater.score.Verdict;
 import startwater.text.DrillWords;
 import startwater.text.Texts;
@@ -29,6 +33,7 @@ public final class DebriefScreen extends BorderPane {
     private final DebriefModel model;
     private final DrillWords words;
     private final Texts texts;
+    private final Awaited<SecondLook> second;
     /** Another text size may ask for another arrangement. */
     private final MapChangeListener<Object, Object> onLook = change -> {
         if (Look.isKey(change.getKey())) {
@@ -40,6 +45,8 @@ public final class DebriefScreen extends BorderPane {
         this.model = model;
         this.words = words;
         this.texts = words.texts();
+        Case judged = model.judged();
+        this.second = new Awaited<>(() -> Judge.secondLook(judged, Care.LIVE));
         setTop(topBar());
         setBottom(bottom(goOn));
         sceneProperty().addListener((p, was, is) -> {
@@ -72,7 +79,7 @@ public final class DebriefScreen extends BorderPane {
         VBox sentences = sentences();
         DebriefMarks marks = new DebriefMarks(model, words, look);
         DebriefCharts charts = new DebriefCharts(model, words);
-        List<Fold> folds = new DebriefDetails(model, words, charts).all();
+        List<Fold> folds = new DebriefDetails(model, words, charts, second).all();
         VBox rest = new VBox(folds.toArray(Fold[]::new));
         if (stack) {
             VBox page = new VBox(16, sentences, marks, charts.options(), rest);
@@ -139,7 +146,10 @@ public final class DebriefScreen extends BorderPane {
     }
 
     private HBox bottom(Runnable goOn) {
-        Button on = Ui.button(texts.text("win.goOn"), "sw-primary", goOn);
+        Button on = Ui.button(texts.text("win.goOn"), "sw-primary", () -> {
+            second.cancel();
+            goOn.run();
+        });
         on.setId("go-on");
         on.setMinWidth(Region.USE_PREF_SIZE);
         on.setDefaultButton(true);

@@ -186,7 +186,7 @@ final class EndView extends BorderPane {
     private Region chart(RunSummary end) {
         TimeLine line = new TimeLine(new TimeLine.Data(
                 texts.text("end.water"),
-                model.run().scenario().fish() == null ? "" : texts.text("end.stock"),
+                model.run().scenario().fishHereOrPlanned() == null ? "" : texts.text("end.stock"),
                 steps(),
                 days(),
                 List.of(
@@ -254,7 +254,7 @@ final class EndView extends BorderPane {
     }
 
     private List<TimeLine.Stock> stocks(RunSummary end) {
-        return model.run().scenario().fish() == null
+        return model.run().scenario().fishHereOrPlanned() == null
                 ? List.of()
                 : List.of(
                         stock("end.nothing", Tone.QUIET, end.nothing()),
@@ -266,9 +266,7 @@ final class EndView extends BorderPane {
         return new TimeLine.Stock(
                 texts.text(key),
                 tone,
-                points.stream()
-                        .map(p -> new TimeLine.At(p.day(), p.expectedAlive()))
-                        .toList());
+                points.stream().map(p -> new TimeLine.At(p.day(), p.stock())).toList());
     }
 
     /** What the log let one know of every quantity, beside the truth: the belief is worked out when it is opened. */
@@ -282,7 +280,7 @@ final class EndView extends BorderPane {
                         texts.text("end.working"),
                         () -> KnownOverTime.of(
                                 model.run().scenario(), model.run().past()),
-                        k -> new KnownPane(k, model.run(), words)));
+                        k -> new KnownPane(k, model.run(), words, KnownOverTime.Quantity.NITRITE)));
     }
 
     private Region decisions() {

@@ -35,7 +35,8 @@ final class KnownPane extends VBox {
     private final Label inside = Ui.text("", "sw-label", "sw-quiet");
     private final VBox chart = new VBox();
 
-    KnownPane(KnownOverTime known, DrillRun run, DrillWords words) {
+    /** @param first what is shown first */
+    KnownPane(KnownOverTime known, DrillRun run, DrillWords words, Quantity first) {
         super(6);
         this.known = known;
         this.run = run;
@@ -59,7 +60,7 @@ final class KnownPane extends VBox {
         of.setId("known-of");
         of.valueProperty().addListener((p, was, is) -> show(is));
         getChildren().addAll(of, chart, inside);
-        of.setValue(Quantity.NITRITE);
+        of.setValue(first);
     }
 
     private String name(Quantity q) {
@@ -93,7 +94,16 @@ final class KnownPane extends VBox {
             line.add(new KnownChart.At(moment.day(), at.applyAsDouble(real)));
             within += real >= span.low() && real <= span.high() ? 1 : 0;
         }
-        String said = texts.text("known.inside", within, known.moments().size());
+        int now = known.moments().size() - 1;
+        Span today = known.moments().get(now).span(q);
+        double times = times(q);
+        String said = texts.text(
+                        "win.range",
+                        name(q),
+                        texts.number(today.low() * times, 2),
+                        texts.number(today.high() * times, 2),
+                        texts.number(q.of(truth.get(now)) * times, 2))
+                + (now == 0 ? "" : " " + texts.text("known.inside", within, now + 1));
         inside.setText(said);
         chart.getChildren()
                 .setAll(new KnownChart(new KnownChart.Data(
@@ -105,7 +115,7 @@ final class KnownPane extends VBox {
                         texts.text("win.logAllowed"),
                         texts.text("win.tankWas"),
                         texts.text("win.wrote"),
-                        name(q) + ". " + said)));
+                        said)));
     }
 
     private double most(Quantity q) {
@@ -117,8 +127,12 @@ final class KnownPane extends VBox {
         return most;
     }
 
+    private static double times(Quantity q) {
+        return q == Quantity.AOB_SHARE || q == Quantity.NOB_SHARE ? 100 : 1;
+    }
+
     private List<Tick> linear(Quantity q, double step, double most) {
-        double times = q == Quantity.AOB_SHARE || q == Quantity.NOB_SHARE ? 100 : 1;
+        double times = times(q);
         List<Tick> ticks = new ArrayList<>();
         for (int i = 0; i <= Math.ceil(most / step) + 1; i++) {
             ticks.add(Tick.of(i, texts.number(i * step * times)));
@@ -134,9 +148,16 @@ final class KnownPane extends VBox {
         return ticks;
     }
 
+    /** A few visits are named each by its day; of many, every so many days. */
     private List<Tick> days() {
-        int first = (int) Math.ceil(known.moments().get(0).day());
-        int last = (int) known.moments().get(known.moments().size() - 1).day();
+        List<Moment> moments = known.moments();
+        if (moments.size() <= MOST_DAYS) {
+            return moments.stream()
+                    .map(m -> Tick.of(m.day(), texts.text("end.day", (int) m.day())))
+                    .toList();
+        }
+        int first = (int) Math.ceil(moments.get(0).day());
+        int last = (int) moments.get(moments.size() - 1).day();
         int stride = Math.max(1, (int) Math.ceil((last - first + 1) / (double) MOST_DAYS));
         List<Tick> days = new ArrayList<>();
         for (int day = first; day <= last; day += stride) {
@@ -146,7 +167,9 @@ final class KnownPane extends VBox {
     }
 
     private List<KnownChart.At> written(Pad pad) {
+        double last = known.moments().get(known.moments().size() - 1).day();
         return run.past().visits().stream()
+                .filter(v -> v.day() <= last)
                 .flatMap(v -> v.written().stream()
                         .filter(w -> w.pad() == pad)
                         .map(w -> new KnownChart.At(v.day(), pad.scale().position(w.value()))))

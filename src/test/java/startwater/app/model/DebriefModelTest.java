@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import startwater.content.Library;
 import startwater.drill.DrillRun;
+import startwater.score.KnownOverTime;
 import startwater.score.Verdict.Line;
 import startwater.strip.Pad;
 
@@ -49,17 +50,13 @@ class DebriefModelTest {
     void theTruthIsToldUpToTheDecisionAndNoFurther() {
         DebriefModel model = afterThree(true);
         assertThat(model.run().now().day()).isGreaterThan(model.decided().day());
-        for (Pad pad : DebriefModel.KNOWABLE) {
-            List<DebriefModel.Truth> truth = model.truth(pad);
-            assertThat(truth).isNotEmpty();
-            assertThat(truth.get(truth.size() - 1).day())
-                    .isLessThanOrEqualTo(model.decided().day() + 1e-6);
-            assertThat(model.known(pad))
-                    .hasSize(3)
-                    .allMatch(k -> k.allowed().low() <= k.allowed().high());
-        }
-        assertThat(model.known(Pad.NITRITE)).allMatch(k -> k.written() != null);
-        assertThat(afterThree(false).known(Pad.NITRITE)).allMatch(k -> k.written() == null);
+        KnownOverTime known = KnownOverTime.of(model.run().scenario(), model.log());
+        assertThat(known.moments().get(known.moments().size() - 1).day())
+                .isEqualTo(model.decided().day());
+        assertThat(known.truth(model.run()))
+                .hasSameSizeAs(known.moments())
+                .allMatch(t -> t.day() <= model.decided().day() + 1e-6);
+        assertThat(model.judged().choice()).isEqualTo(model.decided().decision());
     }
 
     @Test

@@ -10,7 +10,13 @@ import startwater.drill.Decision.FilterCare;
 import startwater.drill.Decision.FollowUp;
 import startwater.drill.DrillRun;
 import startwater.drill.Scenario;
+import startwater.record.Resumed;
+import startwater.record.Steps;
+import startwater.score.Care;
+import startwater.score.Case;
+import startwater.score.Judge;
 import startwater.score.StandIn;
+import startwater.score.Verdict;
 import startwater.score.WorkingMark;
 import startwater.strip.Pad;
 
@@ -87,5 +93,21 @@ class DrillModelTest {
         model.commit().join();
         assertThat(model.support()).isEqualTo(Support.WORKED);
         assertThat(Support.after(99)).isEqualTo(Support.ALONE);
+    }
+
+    @Test
+    void anExamIsJudgedOnItsOwnNumberOfTanks() {
+        Steps exam = new Steps() {
+            @Override
+            public boolean exam() {
+                return true;
+            }
+        };
+        DrillRun run = DrillRun.start(DRILL, 2, DrillRun.Pace.LEARNER, StandIn.BY_THE_RULES);
+        DrillModel model = new DrillModel(new Resumed(run, exam, List.of(), List.of(), null, null), 0, null);
+        readAll(model);
+        Verdict verdict = model.commit().join();
+        Case c = new Case(DRILL, run.past().upTo(0));
+        assertThat(verdict).isEqualTo(Judge.judge(c, Care.EXAM)).isNotEqualTo(Judge.judge(c, Care.LIVE));
     }
 }

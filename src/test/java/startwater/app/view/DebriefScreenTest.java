@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.concurrent.TimeUnit;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -13,6 +14,7 @@ import javafx.scene.control.Labeled;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.testfx.util.WaitForAsyncUtils;
 import startwater.app.Fx;
 import startwater.app.model.DebriefModel;
 import startwater.app.model.DebriefModels;
@@ -22,7 +24,8 @@ import startwater.text.Language;
 
 /** One page that a learner remembers: what matters is in sight, nothing lies over anything, the rest unfolds. */
 class DebriefScreenTest {
-    private static final List<String> FOLDS = List.of("ahead", "causes", "parts", "known", "testing", "why");
+    private static final List<String> FOLDS =
+            List.of("ahead", "causes", "parts", "changed", "habit", "known", "testing", "why");
 
     @SuppressWarnings("NullAway.Init")
     private static DebriefModel model;
@@ -106,6 +109,44 @@ class DebriefScreenTest {
             assertThat(bounds(find(scene, "options")).getWidth()).isGreaterThan(1000);
             noWordsAreMissing(scene);
         });
+    }
+
+    /** What takes longer comes a moment later, into room that was kept for it. */
+    @ParameterizedTest
+    @EnumSource(Language.class)
+    void whatWouldHaveChangedItComesLaterAndNothingJumps(Language language) {
+        String meanwhile = Shell.words(language).texts().text("win.workingOut");
+        Scene scene = Fx.call(() -> scene(language, 100));
+        List<Double> before = Fx.call(() -> places(scene));
+        for (String fold : List.of("changed", "habit")) {
+            Fx.run(() -> ((Button) find(scene, "open-" + fold)).fire());
+            Fx.run(() -> layOut(scene));
+            double height = Fx.call(() -> bounds(find(scene, "fold-" + fold)).getHeight());
+            for (int i = 0; i < 300 && Fx.call(() -> said(scene, fold).contains(meanwhile)); i++) {
+                WaitForAsyncUtils.sleep(50, TimeUnit.MILLISECONDS);
+            }
+            Fx.run(() -> {
+                layOut(scene);
+                assertThat(said(scene, fold)).doesNotContain(meanwhile).allMatch(t -> !t.isBlank());
+                assertThat(bounds(find(scene, "fold-" + fold)).getHeight()).isEqualTo(height);
+                ((Button) find(scene, "open-" + fold)).fire();
+                layOut(scene);
+                noWordsAreMissing(scene);
+            });
+        }
+        assertThat(Fx.call(() -> places(scene))).isEqualTo(before);
+    }
+
+    private static List<Double> places(Scene scene) {
+        return FOLDS.stream()
+                .map(f -> bounds(find(scene, "open-" + f)).getMinY())
+                .toList();
+    }
+
+    private static List<String> said(Scene scene, String fold) {
+        return find(scene, "fold-" + fold).lookupAll(".label").stream()
+                .map(n -> ((Labeled) n).getText())
+                .toList();
     }
 
     private static void noWordsAreMissing(Scene scene) {

@@ -13,6 +13,7 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ButtonBase;
+import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
@@ -198,10 +199,26 @@ public final class ScreenGallery {
         awaitAny("#go-on");
         if (kept) {
             keep("debrief");
-            for (String fold : List.of("ahead", "causes", "parts", "known", "testing", "why")) {
+            for (String fold : List.of("ahead", "causes", "parts", "changed", "habit", "known", "testing", "why")) {
                 press(id(("open-" + fold)::equals));
+                awaitWords();
                 keep("debrief-" + fold);
             }
+        }
+    }
+
+    /** Waits for what is told a moment later. */
+    private void awaitWords() throws InterruptedException {
+        String meanwhile = Shell.words(Language.valueOf(name.substring(0, 2).toUpperCase(Locale.ROOT)))
+                .texts()
+                .text("win.workingOut");
+        for (int i = 0; i < MOST_TENTHS; i++) {
+            boolean working = Fx.call(() -> shell.lookupAll(".label").stream()
+                    .anyMatch(n -> n instanceof Labeled label && label.getText().equals(meanwhile)));
+            if (!working) {
+                return;
+            }
+            Thread.sleep(100);
         }
     }
 

@@ -8,11 +8,11 @@ import java.util.List;
  *
  * @param steps judged decisions, in order; empty where only the outcome was asked for
  */
-record TrialPlay(Outcome outcome, List<Step> steps) {
+record PolicyPlay(Outcome outcome, List<Step> steps) {
     private static final String NEXT_STEP = "\n";
     private static final String NEXT_FIELD = " ";
 
-    TrialPlay {
+    PolicyPlay {
         steps = List.copyOf(steps);
     }
 
@@ -87,7 +87,7 @@ record TrialPlay(Outcome outcome, List<Step> steps) {
     }
 
     /** @throws RuntimeException where the text is not one that {@link #written} made */
-    static TrialPlay read(String text) {
+    static PolicyPlay read(String text) {
         List<String> lines = List.of(text.split(NEXT_STEP));
         String[] o = lines.get(0).split(NEXT_FIELD);
         List<Step> steps = new ArrayList<>();
@@ -103,7 +103,7 @@ record TrialPlay(Outcome outcome, List<Step> steps) {
                     Double.parseDouble(f[6]),
                     Act.read(f[7])));
         }
-        return new TrialPlay(
+        return new PolicyPlay(
                 new Outcome(Double.parseDouble(o[0]), Double.parseDouble(o[1]), Double.parseDouble(o[2])), steps);
     }
 }
