@@ -22,7 +22,7 @@ import picocli.CommandLine.Spec;
 import startwater.classroom.Attempt;
 import startwater.classroom.Collector;
 import startwater.classroom.Roster;
-import startwater.classroom.sheet.Paper;
+import startwater.page.Paper;
 import startwater.classroom.sheet.ResultSheet;
 import startwater.classroom.table.Csv;
 import startwater.classroom.table.Gradebook;

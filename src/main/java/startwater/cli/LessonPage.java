@@ -51,7 +51,7 @@ final class LessonPage implements Block.Cases<Html> {
     }
 
     private String blank(String unit, String answer) {
-        return "<p>= <span class=\"blank\">&nbsp;</span> " + Html.text(unit) + Html.text(answered(answer)) + "</p>";
+        return "<p>= <span class=\"blank\">&#160;</span> " + Html.text(unit) + Html.text(answered(answer)) + "</p>";
     }
 
     @Override
@@ -150,7 +150,7 @@ final class LessonPage implements Block.Cases<Html> {
     /** The pad, and under it its scale; a column is told by the place of its edge. */
     private String pad(Pad pad, double position) {
         StringBuilder row = new StringBuilder("<p>" + Html.text(words.padAndUnit(pad)) + "</p>");
-        row.append("<svg viewBox=\"0 0 560 92\" width=\"560\" font-size=\"13\" role=\"img\">");
+        row.append("<svg viewBox=\"0 0 560 92\" width=\"540\" font-size=\"13\" role=\"img\">");
         int blocks = pad.scale().blocks();
         double pitch = 540.0 / blocks;
         if (pad.matchedByColour()) {

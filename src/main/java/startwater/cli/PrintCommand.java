@@ -14,7 +14,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import startwater.classroom.ClassWords;
 import startwater.classroom.sheet.AnswerKey;
-import startwater.classroom.sheet.Paper;
+import startwater.page.Paper;
 import startwater.classroom.sheet.Worksheet;
 import startwater.content.DesignNote;
 import startwater.content.Lesson;

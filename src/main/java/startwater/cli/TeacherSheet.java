@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import startwater.classroom.sheet.AnswerKey;
-import startwater.classroom.sheet.Paper;
+import startwater.page.Paper;
 import startwater.content.Lesson;
 import startwater.content.SkillMap;
 import startwater.drill.Scenario;

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import startwater.classroom.sheet.AnswerKey;
-import startwater.classroom.sheet.Paper;
+import startwater.page.Paper;
 import startwater.classroom.sheet.ResultSheet;
 import startwater.classroom.sheet.Worksheet;
 import startwater.page.Html;

@@ -15,6 +15,7 @@ import startwater.classroom.Attempt;
 import startwater.classroom.ClassWords;
 import startwater.classroom.Step;
 import startwater.page.Html;
+import startwater.page.Paper;
 import startwater.record.Entry;
 import startwater.text.DrillWords;
 import startwater.text.Texts;

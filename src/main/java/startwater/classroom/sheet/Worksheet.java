@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import startwater.drill.Prediction;
 import startwater.drill.Scenario;
 import startwater.page.Html;
+import startwater.page.Paper;
 import startwater.strip.Pad;
 import startwater.text.DrillWords;
 import startwater.text.Texts;
