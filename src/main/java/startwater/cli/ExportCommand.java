@@ -114,8 +114,8 @@ public final class ExportCommand implements Callable<Integer> {
         write(gradebook, () -> Gradebook.marks(attempts, cells, roster::name), out, texts);
         write(decisions, () -> Gradebook.decisions(attempts, cells), out, texts);
         ResultSheet sheets = new ResultSheet(texts, paper, roster::shown, ZoneId.systemDefault());
-        write(results, () -> sheets.results(attempts), out, texts);
-        write(completions, () -> sheets.completions(attempts), out, texts);
+        page(results, () -> sheets.results(attempts), out, texts);
+        page(completions, () -> sheets.completions(attempts), out, texts);
         if (xapi == null && store == null) {
             return 0;
         }
@@ -130,6 +130,13 @@ public final class ExportCommand implements Callable<Integer> {
         }
         OutFile.write(file, text.get(), texts);
         out.println(texts.text("class.written", file));
+    }
+
+    private void page(@Nullable Path file, Supplier<String> page, PrintWriter out, Texts texts) {
+        if (file != null) {
+            OutFile.page(file, page.get(), paper, texts);
+            out.println(texts.text("class.written", file));
+        }
     }
 
     private StoreAddress store(String address, Texts texts) {

@@ -24,7 +24,7 @@ import startwater.score.Judge;
 import startwater.text.Language;
 import startwater.text.Texts;
 
-/** {@code print}: a lesson, or a teacher's sheet of a drill, as one HTML page. */
+/** {@code print}: a lesson, or a teacher's sheet of a drill, as one HTML page or as PDF. */
 @Command(name = "print")
 public final class PrintCommand implements Callable<Integer> {
     @Spec
@@ -80,7 +80,7 @@ public final class PrintCommand implements Callable<Integer> {
         if (out == null) {
             own.commandLine().getOut().print(page);
         } else {
-            OutFile.write(out, page, commands);
+            OutFile.page(out, page, paper, commands);
         }
         return 0;
     }
@@ -97,7 +97,7 @@ public final class PrintCommand implements Callable<Integer> {
         String language = texts.language().code();
         Optional<Lesson> lesson = library.lesson(what, language);
         if (lesson.isPresent()) {
-            return LessonPage.of(lesson.get(), texts);
+            return LessonPage.of(lesson.get(), texts, paper);
         }
         Scenario drill = DrillShelf.find(what, commands);
         return TeacherSheet.of(drill, DesignNote.of(what), library.lessons(language), texts, paper, key.apply(drill));

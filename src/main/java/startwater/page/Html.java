@@ -13,13 +13,15 @@ public final class Html {
             border-bottom:1px solid #D8DDD9}
             thead{display:table-header-group}tr{break-inside:avoid;page-break-inside:avoid}
             h1,h2,h3{break-after:avoid;page-break-after:avoid}
-            .card{border:1px solid #7C8B93;border-radius:4px;padding:.6em 1em;margin:1em 0;\
+            p{margin:.8em 0}.card p,.card h3{margin:.45em 0}
+            .card{border:1px solid #7C8B93;border-radius:4px;padding:.5em 1em;margin:.9em 0;\
             break-inside:avoid;page-break-inside:avoid}
             .quiet{color:#5A6B74}.blank{display:inline-block;min-width:9em;border-bottom:1px solid #18252C}
             .answers{break-before:page;page-break-before:always}svg{max-width:100%;height:auto}
             .sheet{break-after:page;page-break-after:always}
             .sheet:last-child{break-after:auto;page-break-after:auto}
-            table.grid td,table.grid th{border:1px solid #7C8B93;padding:3px 6px}
+            table.grid td,table.grid th{border:1px solid #7C8B93;padding:2px 5px;font-size:12px;white-space:nowrap}
+            td.write{width:7em}
             .words{font-size:17px;letter-spacing:.04em}
             @page{margin:18mm;@bottom-right{content:counter(page) " / " counter(pages);\
             font:12px "Source Sans 3",Helvetica,Arial,sans-serif;color:#5A6B74}}

@@ -48,8 +48,8 @@ public final class Worksheet {
                     .collect(Collectors.joining());
             int idle = 9 - pad.scale().blocks();
             html.raw("<tr><td>" + Html.text(said.padAndUnit(pad)) + "</td>" + blocks
-                    + (idle > 0 ? "<td colspan=\"" + idle + "\"></td>" : "") + "<td>"
-                    + Html.text(texts.text("work.written")) + " ____</td></tr>");
+                    + (idle > 0 ? "<td colspan=\"" + idle + "\"></td>" : "") + "<td class=\"write\">"
+                    + Html.text(texts.text("work.written")) + "</td></tr>");
         }
         html.raw("</table>");
     }
