@@ -24,7 +24,7 @@ final class OutFile {
     /** Writes a page to print, a PDF where the name ends so. @throws WrongUseException where it cannot be written */
     static void page(Path file, String page, Paper paper, Texts texts) {
         try {
-            PageFile.write(file, page, paper);
+            Files.write(file, PageFile.bytes(file, page, paper));
         } catch (IOException e) {
             throw new WrongUseException(texts.text("cli.cannotWrite", file));
         }

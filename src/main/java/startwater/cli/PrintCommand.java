@@ -16,7 +16,6 @@ import startwater.classroom.ClassWords;
 import startwater.classroom.sheet.AnswerKey;
 import startwater.page.Paper;
 import startwater.classroom.sheet.Worksheet;
-import startwater.content.DesignNote;
 import startwater.content.Lesson;
 import startwater.content.Library;
 import startwater.drill.Scenario;
@@ -100,6 +99,6 @@ public final class PrintCommand implements Callable<Integer> {
             return LessonPage.of(lesson.get(), texts, paper);
         }
         Scenario drill = DrillShelf.find(what, commands);
-        return TeacherSheet.of(drill, DesignNote.of(what), library.lessons(language), texts, paper, key.apply(drill));
+        return TeacherSheet.of(drill, library, texts, paper, key.apply(drill));
     }
 }

@@ -2,6 +2,7 @@ package startwater.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -137,7 +138,7 @@ public final class RehearseCommand implements Callable<Integer> {
             }
             if (list != null) {
                 at = list;
-                PageFile.write(list, ReadinessList.of(form, outlook, findings, texts), paper);
+                Files.write(list, PageFile.bytes(list, ReadinessList.of(form, outlook, findings, texts), paper));
                 print.println(texts.text("reh.out.listWritten", list));
             }
         } catch (IOException e) {

@@ -14,6 +14,7 @@ import startwater.classroom.ClassTable;
 import startwater.classroom.ClassWords;
 import startwater.classroom.DecisionItem;
 import startwater.classroom.DrillStatistics;
+import startwater.classroom.Roster;
 import startwater.classroom.stats.ItemAnalysis;
 import startwater.text.DrillWords;
 import startwater.text.Texts;
@@ -28,7 +29,7 @@ final class ClassTables {
     private ClassTables() {}
 
     /** Learners by skills: per cents, with the observations behind each. */
-    static VBox learners(List<Attempt> attempts, ClassWords said, ZoneId zone) {
+    static VBox learners(List<Attempt> attempts, Roster roster, ClassWords said, ZoneId zone) {
         Texts texts = said.texts();
         ClassTable table = ClassTable.of(attempts, zone);
         GridPane grid = grid();
@@ -40,7 +41,7 @@ final class ClassTables {
         }
         int row = 1;
         for (ClassTable.Row learner : table.rows()) {
-            grid.add(new Label(learner.learner()), 0, row);
+            grid.add(new Label(roster.shown(learner.learner())), 0, row);
             cell(grid, 1, row, learner.finished() + "/" + learner.attempts());
             cell(grid, 2, row, said.number(learner.mark(), 0));
             for (int s = 0; s < learner.cells().size(); s++) {

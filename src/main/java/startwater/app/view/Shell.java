@@ -41,7 +41,7 @@ import startwater.app.theme.Theme;
 import startwater.classroom.AttemptsFile;
 import startwater.classroom.ClassWords;
 import startwater.classroom.Handout;
-import startwater.classroom.MarkMemo;
+import startwater.classroom.MarkFile;
 import startwater.classroom.SecondPass;
 import startwater.cli.Notices;
 import startwater.content.CourseShelf;
@@ -104,6 +104,7 @@ public final class Shell extends BorderPane implements Navigator {
     private Runnable whenKnown = () -> {};
 
     private Consumer<Path> browser = page -> {};
+    private Picker picker = new SystemPicker(() -> getScene() == null ? null : getScene().getWindow());
 
     private enum Place {
         HOME,
@@ -374,7 +375,7 @@ public final class Shell extends BorderPane implements Navigator {
                         Background.beside(),
                         Platform::runLater,
                         InstantSource.system(),
-                        new SecondPass(MarkMemo.inMemory()),
+                        new SecondPass(MarkFile.in(desk.folder())),
                         Math.max(1, Runtime.getRuntime().availableProcessors()))
                 : classroom;
         classroom = model;
@@ -382,8 +383,7 @@ public final class Shell extends BorderPane implements Navigator {
     }
 
     private ClassDesk classDesk() {
-        return new ClassDesk(
-                () -> getScene() == null ? null : getScene().getWindow(), words.texts(), this::tell, this::room);
+        return new ClassDesk(picker, words.texts(), this::tell, this::room);
     }
 
     private void tell(String sentence) {
@@ -433,11 +433,7 @@ public final class Shell extends BorderPane implements Navigator {
         LearnerFile file = desk.learner();
         try {
             String lines = AttemptsFile.text(Files.readString(file.file()), given.id());
-            classDesk()
-                    .save(
-                            words.texts().text("desk.handIn"),
-                            given.id() + "-" + file.key() + AttemptsFile.ENDING,
-                            lines);
+            classDesk().handIn(given.id() + "-" + file.key(), lines);
         } catch (IOException unreadable) {
             tell(words.texts().text("desk.cannotRead", file.file()));
         }
@@ -461,13 +457,18 @@ public final class Shell extends BorderPane implements Navigator {
         }
     }
 
+    /** Who asks for files and folders: the choosers of the system, unless another is given. */
+    void pickFilesWith(Picker other) {
+        picker = other;
+    }
+
     /** How a page to print is shown: the window knows a browser. */
     public void showPagesIn(Consumer<Path> shown) {
         browser = shown;
     }
 
     private Region learnerPage() {
-        return scroll(new LearnerPage(desk, words.texts(), this::enter, () -> {
+        return scroll(new LearnerPage(desk, words.texts(), picker, this::enter, () -> {
             if (desk.chosen()) {
                 refresh();
             } else {

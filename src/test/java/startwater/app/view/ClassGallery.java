@@ -16,7 +16,11 @@ import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import org.jspecify.annotations.Nullable;
 import startwater.app.Fx;
+import startwater.app.model.ClassExport;
 import startwater.app.model.ClassModel;
+import startwater.classroom.Attempt;
+import startwater.classroom.Roster;
+import startwater.page.Paper;
 import startwater.app.model.ProjectorModel;
 import startwater.app.theme.Look;
 import startwater.app.theme.Theme;
@@ -69,6 +73,20 @@ final class ClassGallery {
                     public @Nullable Handout handout() {
                         return null;
                     }
+
+                    @Override
+                    public @Nullable Roster roster() {
+                        return null;
+                    }
+
+                    @Override
+                    public void export(ClassExport export, List<Attempt> attempts, Roster roster, Paper paper) {}
+
+                    @Override
+                    public void worksheet(Scenario drill, Paper paper) {}
+
+                    @Override
+                    public void teacherSheet(Scenario drill, boolean key, Paper paper) {}
 
                     @Override
                     public void debrief(Scenario scenario, long variant, int number) {}
