@@ -4,6 +4,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.Collectors;
 import javafx.geometry.HPos;
+import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
@@ -24,7 +25,6 @@ final class ClassTables {
     private static final int MOST_LINES = 4;
     private static final int PERCENT = 100;
     private static final int DECIMALS = 2;
-    private static final double HEAD = 88;
 
     private ClassTables() {}
 
@@ -50,12 +50,10 @@ final class ClassTables {
             }
             row++;
         }
-        ScrollPane wide = new ScrollPane(grid);
-        wide.setFitToHeight(true);
-        wide.setStyle("-fx-background-color: transparent; -fx-background: transparent;");
-        wide.setAccessibleText(texts.text("class.known"));
         return new VBox(
-                12, Ui.text(texts.text(table.rows().isEmpty() ? "desk.empty" : "class.known"), "sw-quiet"), wide);
+                12,
+                Ui.text(texts.text(table.rows().isEmpty() ? "desk.empty" : "class.known"), "sw-quiet"),
+                wide(grid, texts.text("class.known")));
     }
 
     /** Each drill's decisions, and what is worth talking about. */
@@ -76,7 +74,7 @@ final class ClassTables {
                                             title,
                                             drill.attempts().size()),
                                     "sw-strong"),
-                            items(drill, said, desk),
+                            wide(items(drill, said, desk), title),
                             Ui.text(
                                     texts.text(
                                             "class.reliability",
@@ -111,7 +109,9 @@ final class ClassTables {
         for (DecisionItem item : drill.items()) {
             long variant = drill.attempts().get(0).variant();
             String name = texts.text("desk.open", item.number());
-            grid.add(Ui.link(name, () -> desk.debrief(drill.scenario(), variant, item.number())), 0, row);
+            Hyperlink open = Ui.link(name, () -> desk.debrief(drill.scenario(), variant, item.number()));
+            open.setMinWidth(Region.USE_PREF_SIZE);
+            grid.add(open, 0, row);
             cell(grid, 1, row, Integer.toString(item.marks().n()));
             cell(grid, 2, row, said.number(item.marks().mean(), 0));
             cell(grid, 3, row, said.number(item.item().facility(), DECIMALS));
@@ -143,6 +143,15 @@ final class ClassTables {
         return box;
     }
 
+    /** A table that may be wider than the page. @param name for screen readers */
+    private static ScrollPane wide(GridPane grid, String name) {
+        ScrollPane wide = new ScrollPane(grid);
+        wide.setFitToHeight(true);
+        wide.setStyle("-fx-background-color: transparent; -fx-background: transparent;");
+        wide.setAccessibleText(name);
+        return wide;
+    }
+
     private static GridPane grid() {
         GridPane grid = new GridPane();
         grid.setHgap(14);
@@ -152,8 +161,7 @@ final class ClassTables {
 
     private static void head(GridPane grid, int column, String words) {
         Label label = Ui.text(words, "sw-label", "sw-quiet");
-        label.setMaxWidth(HEAD);
-        label.setPrefWidth(Region.USE_COMPUTED_SIZE);
+        label.setStyle("-fx-max-width: 7.5em;");
         grid.add(label, column, 0);
     }
 

@@ -110,7 +110,7 @@ final class CollectPane extends VBox {
         }
     }
 
-    private FlowPane running() {
+    private VBox running() {
         ProgressBar bar = new ProgressBar();
         bar.setAccessibleText(texts.text("desk.progress"));
         Label words = Ui.text("", "sw-label");
@@ -122,9 +122,7 @@ final class CollectPane extends VBox {
         bar.getProperties().put("heard", heard);
         model.paceProperty().addListener(new javafx.beans.value.WeakChangeListener<>(heard));
         Button stop = button("desk.stop", "stop", false, model::stop);
-        FlowPane row = new FlowPane(12, 8, bar, words, stop);
-        row.setRowValignment(javafx.geometry.VPos.CENTER);
-        return row;
+        return new VBox(6, words, Ui.row(12, bar, stop));
     }
 
     private void show(ClassModel.Pace pace, ProgressBar bar, Label words) {

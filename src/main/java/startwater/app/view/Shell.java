@@ -421,7 +421,8 @@ public final class Shell extends BorderPane implements Navigator {
         }
     }
 
-    private void handedOut(Handout given) {
+    /** Shows a learner what a teacher handed out. */
+    void handedOut(Handout given) {
         handout = given;
         go(
                 Place.HOME,
