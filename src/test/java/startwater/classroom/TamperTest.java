@@ -44,11 +44,11 @@ class TamperTest {
                 "",
                 true,
                 7,
-                List.of(new Handout.Drill(Pupils.drill("hungry-second-week"), null)),
+                List.of(new Handout.Drill(Pupils.drill("first-strips"), null)),
                 List.of());
         SimulatedClass pupils = new SimulatedClass(home, handout, FakeJudge::judge);
         honest = pupils.play(1, "careful");
-        other = pupils.play(2, "salts-every-reading");
+        other = pupils.play(2, "do-nothing");
     }
 
     /** What is done to the file, and what must be found; null for nothing at all. */
