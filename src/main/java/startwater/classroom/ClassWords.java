@@ -72,7 +72,9 @@ public final class ClassWords {
      */
     public String findings(List<Finding> found, UnaryOperator<String> shown) {
         return found.stream()
-                .map(f -> f.kind().status() == Finding.Status.DUPLICATE ? new Finding(f.kind(), shown.apply(f.detail())) : f)
+                .map(f -> f.kind().status() == Finding.Status.DUPLICATE
+                        ? new Finding(f.kind(), shown.apply(f.detail()))
+                        : f)
                 .map(this::finding)
                 .distinct()
                 .collect(Collectors.joining(" "));

@@ -22,7 +22,6 @@ import picocli.CommandLine.Spec;
 import startwater.classroom.Attempt;
 import startwater.classroom.Collector;
 import startwater.classroom.Roster;
-import startwater.page.Paper;
 import startwater.classroom.sheet.ResultSheet;
 import startwater.classroom.table.Csv;
 import startwater.classroom.table.Gradebook;
@@ -32,6 +31,7 @@ import startwater.classroom.xapi.StatementFile;
 import startwater.classroom.xapi.StoreAddress;
 import startwater.classroom.xapi.Upload;
 import startwater.classroom.xapi.UploadReport;
+import startwater.page.Paper;
 import startwater.text.Texts;
 import tools.jackson.databind.node.ObjectNode;
 

@@ -11,6 +11,7 @@ final class PlotSvg {
     private static final double HEIGHT = 260;
     /** Fits into a card on A4 and on Letter. */
     private static final double PRINTED = 600;
+
     private static final double LEFT = 54;
     private static final double RIGHT = WIDTH - 16;
     private static final double TOP = 26;

@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import startwater.classroom.sheet.AnswerKey;
-import startwater.page.Paper;
 import startwater.content.DesignNote;
 import startwater.content.Lesson;
 import startwater.content.Library;
 import startwater.content.SkillMap;
 import startwater.drill.Scenario;
 import startwater.page.Html;
+import startwater.page.Paper;
 import startwater.text.DrillWords;
 import startwater.text.Texts;
 
@@ -29,12 +29,7 @@ public final class TeacherSheet {
      * @param texts of the class
      * @param key what each option is worth, or null to leave it out
      */
-    public static String of(
-            Scenario drill,
-            Library library,
-            Texts texts,
-            Paper paper,
-            @Nullable AnswerKey key) {
+    public static String of(Scenario drill, Library library, Texts texts, Paper paper, @Nullable AnswerKey key) {
         String language = texts.language().code();
         Scenario.Words words = drill.words(language);
         Map<String, String> note = DesignNote.of(drill.id());

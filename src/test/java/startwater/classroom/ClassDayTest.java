@@ -77,7 +77,8 @@ class ClassDayTest {
 
     @Test
     void twentyLearnersAreHandedOutPlayedCollectedMarkedAndPrinted() throws IOException {
-        Path in = handedIn(LEARNERS, "hungry-second-week", FakeJudge::judge, "--each", "--seed", "5", "--title", "Monday");
+        Path in = handedIn(
+                LEARNERS, "hungry-second-week", FakeJudge::judge, "--each", "--seed", "5", "--title", "Monday");
         Said graded = run("grade", in.toString(), "--handout", handout().toString(), "--json");
         assertThat(graded.err()).isEmpty();
         assertThat(graded.exit()).isZero();

@@ -65,7 +65,8 @@ class ClassSpeedTest {
                 .hasSizeLessThanOrEqualTo(DECISIONS)
                 .hasSizeGreaterThan(DECISIONS / 2));
         assertThat(table.rows()).hasSize(LEARNERS);
-        assertThat(statistics).singleElement().satisfies(s -> assertThat(s.items()).isNotEmpty());
+        assertThat(statistics).singleElement().satisfies(s -> assertThat(s.items())
+                .isNotEmpty());
 
         long judging = System.nanoTime();
         int[] done = {0};

@@ -45,7 +45,8 @@ class PdfTest {
 
     private static String page() {
         Html html = Paper.A4.page("es", "Nitrito y sal: ¿cuánta?");
-        return html.tag("p", "Ñandú, pingüino, NH₃/NH₄⁺, NO₂⁻, ☐ sí, 0,5 – 1 %, ✓").page();
+        return html.tag("p", "Ñandú, pingüino, NH₃/NH₄⁺, NO₂⁻, ☐ sí, 0,5 – 1 %, ✓")
+                .page();
     }
 
     @ParameterizedTest
@@ -85,8 +86,8 @@ class PdfTest {
     }
 
     private static boolean torn(List<String> pages) {
-        return IntStream.rangeClosed(1, ROWS)
-                .anyMatch(i -> pages.stream().noneMatch(p -> p.contains("from" + i + "x") && p.contains("to" + i + "x")));
+        return IntStream.rangeClosed(1, ROWS).anyMatch(i -> pages.stream()
+                .noneMatch(p -> p.contains("from" + i + "x") && p.contains("to" + i + "x")));
     }
 
     @Test
@@ -112,7 +113,8 @@ class PdfTest {
                 + "<text x=\"50\" y=\"30\" text-anchor=\"middle\">nitrito</text></svg>";
         byte[] with = Pdf.of(Paper.A4.page("en", "Chart").raw(chart).page(), Paper.A4);
         assertThat(pages(with).get(0)).contains("nitrito");
-        String strange = Paper.A4.page("en", "x").raw(chart.replace("rect", "image")).page();
+        String strange =
+                Paper.A4.page("en", "x").raw(chart.replace("rect", "image")).page();
         assertThatThrownBy(() -> Pdf.of(strange, Paper.A4)).hasMessageContaining("image");
     }
 
@@ -141,8 +143,8 @@ class PdfTest {
                                     + there + "c.css\"/><style>@import url(" + there + "d.css);");
             assertThat(pages(Pdf.of(page, Paper.A4)).get(0)).contains("still here");
             String doctype = page.replace(
-                    "<!DOCTYPE html>", "<!DOCTYPE html SYSTEM \"" + there + "e.dtd\" [<!ENTITY e SYSTEM \"" + css.toUri()
-                            + "\">]>");
+                    "<!DOCTYPE html>",
+                    "<!DOCTYPE html SYSTEM \"" + there + "e.dtd\" [<!ENTITY e SYSTEM \"" + css.toUri() + "\">]>");
             assertThat(pages(Pdf.of(doctype.replace("still here", "still here &e;"), Paper.A4))
                             .get(0))
                     .contains("still here")

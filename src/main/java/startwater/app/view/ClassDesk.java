@@ -17,11 +17,11 @@ import startwater.classroom.ClassWords;
 import startwater.classroom.Handout;
 import startwater.classroom.HandoutFile;
 import startwater.classroom.Roster;
+import startwater.classroom.sheet.AnswerKey;
+import startwater.classroom.sheet.Worksheet;
 import startwater.cli.TeacherSheet;
 import startwater.content.Library;
 import startwater.content.WholeFile;
-import startwater.classroom.sheet.AnswerKey;
-import startwater.classroom.sheet.Worksheet;
 import startwater.drill.Scenario;
 import startwater.page.PageFile;
 import startwater.page.Paper;
@@ -142,8 +142,11 @@ final class ClassDesk implements ClassView.Desk {
         if (export.page()) {
             page(title, name, paper, () -> export.text(attempts, roster, paper, texts, ZoneId.systemDefault()));
         } else {
-            save(title, name, List.of(new Kind(title, export.ending())), export.text(
-                    attempts, roster, paper, texts, ZoneId.systemDefault()));
+            save(
+                    title,
+                    name,
+                    List.of(new Kind(title, export.ending())),
+                    export.text(attempts, roster, paper, texts, ZoneId.systemDefault()));
         }
     }
 
@@ -163,16 +166,12 @@ final class ClassDesk implements ClassView.Desk {
                 drill.id() + "-" + texts.text("desk.file.teacherSheet"),
                 paper,
                 () -> TeacherSheet.of(
-                        drill,
-                        Library.shipped(),
-                        texts,
-                        paper,
-                        key ? AnswerKey.of(drill, 1, Judge::judge) : null));
+                        drill, Library.shipped(), texts, paper, key ? AnswerKey.of(drill, 1, Judge::judge) : null));
     }
 
     private void page(String title, String name, Paper paper, java.util.function.Supplier<String> page) {
-        List<Kind> kinds = List.of(
-                new Kind(texts.text("desk.pdf"), ".pdf"), new Kind(texts.text("desk.html"), ".html"));
+        List<Kind> kinds =
+                List.of(new Kind(texts.text("desk.pdf"), ".pdf"), new Kind(texts.text("desk.html"), ".html"));
         save(title, name, kinds, file -> PageFile.bytes(file, page.get(), paper));
     }
 

@@ -72,18 +72,20 @@ final class CollectPane extends VBox {
         row.getChildren()
                 .addAll(
                         button("desk.choose", "choose", running, () -> with(desk.folder(), model::collect)),
-                        button("desk.chooseHandout", "choose-handout", running, () -> with(
-                                desk.handout(), model::handedOut)),
                         button(
-                                "desk.again",
-                                "again",
-                                running || all.isEmpty(),
-                                () -> model.markAgain(SAMPLE)),
+                                "desk.chooseHandout",
+                                "choose-handout",
+                                running,
+                                () -> with(desk.handout(), model::handedOut)),
+                        button("desk.again", "again", running || all.isEmpty(), () -> model.markAgain(SAMPLE)),
                         named
                                 ? button("desk.pseudonyms", "pseudonyms", running, () -> model.rosterProperty()
                                         .set(Roster.NONE))
-                                : button("desk.roster", "roster", running, () -> with(
-                                        desk.roster(), model.rosterProperty()::set)),
+                                : button(
+                                        "desk.roster",
+                                        "roster",
+                                        running,
+                                        () -> with(desk.roster(), model.rosterProperty()::set)),
                         button("desk.clear", "clear", running || all.isEmpty(), this::clear));
         row.getChildren().get(0).getStyleClass().add("sw-primary");
         return row;
@@ -133,8 +135,7 @@ final class CollectPane extends VBox {
         words.setText(
                 !pace.judging() || Double.isNaN(left)
                         ? much
-                        : much + " "
-                                + texts.text("desk.pace", pace.perMinute(), Math.ceil(left)));
+                        : much + " " + texts.text("desk.pace", pace.perMinute(), Math.ceil(left)));
     }
 
     private void report(List<HandedIn> all) {
@@ -152,8 +153,7 @@ final class CollectPane extends VBox {
         Roster roster = model.rosterProperty().get();
         VBox odd = new VBox(6);
         all.stream().filter(h -> !h.findings().isEmpty()).forEach(h -> odd.getChildren()
-                .add(Ui.text(
-                        roster.shown(h.learner()) + " – " + said.findings(h.findings(), roster::shown))));
+                .add(Ui.text(roster.shown(h.learner()) + " – " + said.findings(h.findings(), roster::shown))));
         if (odd.getChildren().isEmpty()) {
             odd.getChildren().add(Ui.text(texts.text("class.none"), "sw-quiet"));
         }

@@ -23,8 +23,7 @@ final class PaperPane extends VBox {
     private final CheckBox key;
     private Paper paper = Paper.A4;
 
-    PaperPane(
-            List<Scenario> drills, List<Attempt> attempts, Roster roster, DrillWords words, ClassView.Desk desk) {
+    PaperPane(List<Scenario> drills, List<Attempt> attempts, Roster roster, DrillWords words, ClassView.Desk desk) {
         super(14);
         this.texts = words.texts();
         this.key = new CheckBox(texts.text("desk.withKey"));

@@ -104,7 +104,8 @@ public final class Shell extends BorderPane implements Navigator {
     private Runnable whenKnown = () -> {};
 
     private Consumer<Path> browser = page -> {};
-    private Picker picker = new SystemPicker(() -> getScene() == null ? null : getScene().getWindow());
+    private Picker picker =
+            new SystemPicker(() -> getScene() == null ? null : getScene().getWindow());
 
     private enum Place {
         HOME,

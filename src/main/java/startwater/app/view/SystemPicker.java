@@ -62,8 +62,8 @@ final class SystemPicker implements Picker {
     private static FileChooser chooser(String title, List<Kind> kinds) {
         FileChooser where = new FileChooser();
         where.setTitle(title);
-        kinds.forEach(kind -> where.getExtensionFilters()
-                .add(new FileChooser.ExtensionFilter(kind.words(), "*" + kind.ending())));
+        kinds.forEach(kind ->
+                where.getExtensionFilters().add(new FileChooser.ExtensionFilter(kind.words(), "*" + kind.ending())));
         return where;
     }
 }

@@ -252,7 +252,8 @@ class ClassFilesTest {
 
     private boolean says(String words) {
         return Fx.call(() -> nodes().stream()
-                .anyMatch(n -> n instanceof Labeled l && Objects.toString(l.getText(), "").contains(words)));
+                .anyMatch(n -> n instanceof Labeled l
+                        && Objects.toString(l.getText(), "").contains(words)));
     }
 
     private void press(String id) {

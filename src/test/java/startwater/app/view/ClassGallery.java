@@ -104,10 +104,7 @@ final class ClassGallery {
 
     private static ClassView desk(ClassModel model, Language language) {
         return new ClassView(
-                model,
-                Library.shipped().scenarios(),
-                new DrillWords(ClassWords.texts(language)),
-                new NobodyAnswers());
+                model, Library.shipped().scenarios(), new DrillWords(ClassWords.texts(language)), new NobodyAnswers());
     }
 
     static Handout handout() {
