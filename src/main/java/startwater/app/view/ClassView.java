@@ -118,6 +118,6 @@ public final class ClassView extends BorderPane {
                     case PAPER -> new PaperPane(drills, attempts, roster, words, desk);
                 };
         page.setPadding(new Insets(0, 24, 24, 32));
-        setCenter(Shell.scroll(page));
+        setCenter(Ui.scroll(page));
     }
 }

@@ -49,7 +49,7 @@ public final class ProjectorView extends StackPane {
         getChildren().add(page);
         rows.setVgap(2);
         rows.setHgap(12);
-        page.setCenter(Shell.scroll(rows));
+        page.setCenter(Ui.scroll(rows));
         Button reveal = Ui.button(texts.text("proj.reveal"), "sw-primary", model::reveal);
         reveal.setId("reveal");
         reveal.disableProperty().bind(model.revealedProperty());
