@@ -103,7 +103,7 @@ class DrillStatisticsTest {
     @Test
     void whatWentWrongFirstIsCountedOncePerLearner() {
         int wrong = drill().firstWrong().stream()
-                .mapToInt(DrillStatistics.FirstWrong::count)
+                .mapToInt(FirstWrong::count)
                 .sum();
         assertThat(wrong).isEqualTo(3);
     }
@@ -115,7 +115,7 @@ class DrillStatisticsTest {
                 .mapToLong(s -> s.readings().size())
                 .sum();
         assertThat(drill().readings().stream()
-                        .mapToInt(DrillStatistics.PadReadings::written)
+                        .mapToInt(PadReadings::written)
                         .sum())
                 .isEqualTo(written)
                 .isPositive();
