@@ -72,7 +72,8 @@ public record DrillStatistics(
     /** The statistics of one drill. @param attempts one a learner, at least one */
     static DrillStatistics of(List<Attempt> attempts) {
         Set<Integer> numbers = new TreeSet<>();
-        attempts.forEach(a -> a.steps().stream().filter(s -> s.counted() != null).forEach(s -> numbers.add(s.number())));
+        attempts.forEach(
+                a -> a.steps().stream().filter(s -> s.counted() != null).forEach(s -> numbers.add(s.number())));
         List<Integer> all = List.copyOf(numbers);
         double[][] scores = scores(attempts, all);
         List<Integer> analysed = all.stream()

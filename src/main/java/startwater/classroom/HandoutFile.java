@@ -122,7 +122,9 @@ public final class HandoutFile {
                     .decode(ByteBuffer.wrap(bytes))
                     .toString();
             JsonNode node = JSON.readTree(text);
-            return node != null && node.isObject() ? Read.of(HandoutReader.handout(node, language)) : Read.no(Trouble.NOT_JSON, "");
+            return node != null && node.isObject()
+                    ? Read.of(HandoutReader.handout(node, language))
+                    : Read.no(Trouble.NOT_JSON, "");
         } catch (CharacterCodingException | JacksonException e) {
             return Read.no(Trouble.NOT_JSON, "");
         } catch (HandoutReader.Bad bad) {

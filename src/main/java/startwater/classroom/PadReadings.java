@@ -37,9 +37,6 @@ public record PadReadings(Pad pad, int written, int tooLow, int tooHigh) {
 
     private static PadReadings of(Reading r) {
         return new PadReadings(
-                r.written().pad(),
-                1,
-                r.wrong() && r.offBlocks() < 0 ? 1 : 0,
-                r.wrong() && r.offBlocks() > 0 ? 1 : 0);
+                r.written().pad(), 1, r.wrong() && r.offBlocks() < 0 ? 1 : 0, r.wrong() && r.offBlocks() > 0 ? 1 : 0);
     }
 }

@@ -30,13 +30,14 @@ public final class Html {
 
     private final StringBuilder out = new StringBuilder();
 
-    /** A page. @param language code of its language, @param title its title */
+    /** A page under its title. @param language code of its language, @param title its title */
     public Html(String language, String title) {
         this(language, title, "");
+        tag("h1", title);
     }
 
-    /** A page with rules of style of its own. @param moreStyle CSS, put behind the usual */
-    public Html(String language, String title, String moreStyle) {
+    /** A page with rules of style of its own, and no heading yet. @param moreStyle CSS, put behind the usual */
+    Html(String language, String title, String moreStyle) {
         out.append("<!DOCTYPE html>\n<html lang=\"")
                 .append(text(language))
                 .append("\">\n<head>\n<meta charset=\"utf-8\"/>\n<title>")
@@ -45,7 +46,6 @@ public final class Html {
                 .append(STYLE)
                 .append(moreStyle)
                 .append("</style>\n</head>\n<body>\n");
-        tag("h1", title);
     }
 
     /** Words as they stand, safe within a page. */

@@ -25,6 +25,11 @@ public enum Paper {
 
     /** An empty page for this paper. @param language code of its language, @param title its title */
     public Html page(String language, String title) {
+        return untitled(language, title).tag("h1", title);
+    }
+
+    /** The same without the title as a heading: for sheets that bear it each. */
+    public Html untitled(String language, String title) {
         return new Html(language, title, "@page{size:" + size + ";margin:16mm 16mm 18mm}\n");
     }
 }

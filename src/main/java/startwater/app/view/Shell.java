@@ -79,7 +79,8 @@ public final class Shell extends BorderPane implements Frame, SideBar.Acts {
     private Runnable whenKnown = () -> {};
 
     private Consumer<Path> browser = page -> {};
-    private Picker picker = new SystemPicker(() -> getScene() == null ? null : getScene().getWindow());
+    private Picker picker =
+            new SystemPicker(() -> getScene() == null ? null : getScene().getWindow());
 
     public Shell(Language language, Desk desk) {
         this(language, desk, Library.shipped());
