@@ -1,9 +1,12 @@
 package startwater.classroom;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import startwater.record.Difference.What;
 import startwater.text.Language;
 import startwater.text.Texts;
@@ -54,12 +57,27 @@ public final class ClassWords {
     }
 
     /** A finding as a sentence. */
-    public String finding(Finding f) {
+    String finding(Finding f) {
         String key = "finding." + f.kind().name().toLowerCase(Locale.ROOT);
         return switch (f.kind()) {
             case LOG_CHANGED, MARK_CHANGED -> texts.text(key, texts.text("differs." + group(f.detail())));
             default -> texts.text(key, f.detail());
         };
+    }
+
+    /**
+     * All that was found about one thing, each sentence once.
+     *
+     * @param shown gives the name to show for a pseudonym
+     */
+    public String findings(List<Finding> found, UnaryOperator<String> shown) {
+        return found.stream()
+                .map(f -> f.kind().status() == Finding.Status.DUPLICATE
+                        ? new Finding(f.kind(), shown.apply(f.detail()))
+                        : f)
+                .map(this::finding)
+                .distinct()
+                .collect(Collectors.joining(" "));
     }
 
     private static String group(String what) {

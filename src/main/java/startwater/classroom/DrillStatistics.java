@@ -2,7 +2,6 @@ package startwater.classroom;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,7 +9,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
 import startwater.classroom.stats.ItemAnalysis;
 import startwater.classroom.stats.Spread;
 import startwater.drill.Decision;
@@ -18,7 +16,6 @@ import startwater.drill.Scenario;
 import startwater.record.Entry;
 import startwater.score.Act;
 import startwater.score.Verdict;
-import startwater.strip.Pad;
 
 /**
  * What the attempts of a class at one drill say. The first finished attempt of each learner counts: later ones were made
@@ -50,29 +47,6 @@ public record DrillStatistics(
         readings = List.copyOf(readings);
     }
 
-    /**
-     * A first decision that was not sound.
-     *
-     * @param code kind of act, see {@link Act}
-     * @param own one of these decisions
-     * @param best what was best there
-     * @param count learners who erred so first
-     */
-    public record FirstWrong(String code, Decision own, Decision best, int count) {}
-
-    /**
-     * How a pad was read.
-     *
-     * @param written readings
-     * @param tooLow read low by more than a block
-     * @param tooHigh read high by more than a block
-     */
-    public record PadReadings(Pad pad, int written, int tooLow, int tooHigh) {
-        public int wrong() {
-            return tooLow + tooHigh;
-        }
-    }
-
     /** The statistics of every drill that somebody finished, by number of the drill. */
     public static List<DrillStatistics> all(List<Attempt> attempts) {
         Map<String, List<Attempt>> byDrill = new LinkedHashMap<>();
@@ -98,7 +72,8 @@ public record DrillStatistics(
     /** The statistics of one drill. @param attempts one a learner, at least one */
     static DrillStatistics of(List<Attempt> attempts) {
         Set<Integer> numbers = new TreeSet<>();
-        attempts.forEach(a -> a.steps().stream().filter(s -> counts(s) != null).forEach(s -> numbers.add(s.number())));
+        attempts.forEach(
+                a -> a.steps().stream().filter(s -> s.counted() != null).forEach(s -> numbers.add(s.number())));
         List<Integer> all = List.copyOf(numbers);
         double[][] scores = scores(attempts, all);
         List<Integer> analysed = all.stream()
@@ -119,13 +94,8 @@ public record DrillStatistics(
                 items,
                 analysis,
                 analysed,
-                firstWrong(attempts),
-                readings(attempts));
-    }
-
-    private static Entry.@Nullable Marks counts(Step step) {
-        Entry.Marks marks = step.marks();
-        return marks != null && marks.scored() ? marks : null;
+                FirstWrong.of(attempts),
+                PadReadings.of(attempts));
     }
 
     private static double[][] scores(List<Attempt> attempts, List<Integer> numbers) {
@@ -137,7 +107,7 @@ public record DrillStatistics(
     private static double score(Attempt a, int number) {
         return a.steps().stream()
                 .filter(s -> s.number() == number)
-                .map(DrillStatistics::counts)
+                .map(Step::counted)
                 .filter(Objects::nonNull)
                 .mapToDouble(
                         m -> Math.max(0, Math.min(1, Objects.requireNonNull(m).decision() / FULL)))
@@ -161,7 +131,7 @@ public record DrillStatistics(
         int arguable = 0;
         for (Attempt a : attempts) {
             for (Step s : a.steps()) {
-                Entry.Marks m = counts(s);
+                Entry.Marks m = s.counted();
                 if (s.number() == number && m != null) {
                     marks.add(m.decision());
                     dangerous += m.word() == Verdict.Word.DANGEROUS ? 1 : 0;
@@ -188,57 +158,12 @@ public record DrillStatistics(
         double rest = by.stream()
                 .flatMap(a -> a.steps().stream())
                 .filter(s -> s.number() != number)
-                .map(DrillStatistics::counts)
+                .map(Step::counted)
                 .filter(Objects::nonNull)
                 .mapToDouble(m -> Objects.requireNonNull(m).decision())
                 .average()
                 .orElse(Double.NaN);
         return new DecisionItem.Chosen(code, example, by.size(), mean, rest);
-    }
-
-    private static List<FirstWrong> firstWrong(List<Attempt> attempts) {
-        Map<String, FirstWrong> found = new LinkedHashMap<>();
-        for (Attempt a : attempts) {
-            a.steps().stream()
-                    .filter(s -> {
-                        Entry.Marks m = counts(s);
-                        return m != null && m.word() != Verdict.Word.SOUND;
-                    })
-                    .findFirst()
-                    .ifPresent(s -> found.merge(
-                            Act.of(s.decision()).code(),
-                            new FirstWrong(
-                                    Act.of(s.decision()).code(),
-                                    s.decision(),
-                                    Objects.requireNonNull(s.marks()).best(),
-                                    1),
-                            (x, y) -> new FirstWrong(x.code(), x.own(), x.best(), x.count() + 1)));
-        }
-        return found.values().stream()
-                .sorted(Comparator.comparingInt(FirstWrong::count).reversed().thenComparing(FirstWrong::code))
-                .toList();
-    }
-
-    private static List<PadReadings> readings(List<Attempt> attempts) {
-        Map<Pad, PadReadings> byPad = new EnumMap<>(Pad.class);
-        for (Attempt a : attempts) {
-            for (Step s : a.steps()) {
-                for (Reading r : s.readings()) {
-                    byPad.merge(
-                            r.written().pad(),
-                            new PadReadings(
-                                    r.written().pad(),
-                                    1,
-                                    r.wrong() && r.offBlocks() < 0 ? 1 : 0,
-                                    r.wrong() && r.offBlocks() > 0 ? 1 : 0),
-                            (x, y) -> new PadReadings(
-                                    x.pad(), x.written() + 1, x.tooLow() + y.tooLow(), x.tooHigh() + y.tooHigh()));
-                }
-            }
-        }
-        return byPad.values().stream()
-                .sorted(Comparator.comparingInt(PadReadings::wrong).reversed().thenComparing(PadReadings::pad))
-                .toList();
     }
 
     /** The decisions worth the class's time, those with most reasons and the widest spread first. */

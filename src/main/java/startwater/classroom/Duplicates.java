@@ -67,13 +67,16 @@ final class Duplicates {
         return false;
     }
 
-    /** One file handed in twice counts once: the same attempt of the same learner. */
+    /** One file handed in twice counts once, and that is said: the same attempt of the same learner. */
     static List<HandedIn> once(List<HandedIn> all) {
         Map<String, HandedIn> kept = new java.util.LinkedHashMap<>();
         for (HandedIn h : all) {
             Attempt a = h.attempt();
             String key = a == null ? h.file() + kept.size() : h.learner() + a.id() + content(h);
-            kept.putIfAbsent(key, h);
+            HandedIn first = kept.putIfAbsent(key, h);
+            if (first != null) {
+                kept.put(key, first.with(List.of(new Finding(Finding.Kind.TWICE, h.file()))));
+            }
         }
         return List.copyOf(kept.values());
     }

@@ -43,6 +43,8 @@ public record Finding(Kind kind, String detail) {
         DRILL_CHANGED(Status.UNVERIFIABLE),
         /** There is no such drill here. */
         NO_DRILL(Status.UNVERIFIABLE),
+        /** Handed in more than once; the detail names the other file. It counts once. */
+        TWICE(Status.SOUND),
         /** Not played to the end. */
         OPEN(Status.OPEN),
         /** Times that run backwards, or lie in the future. Clocks of old laptops do this too. */

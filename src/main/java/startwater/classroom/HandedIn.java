@@ -37,7 +37,7 @@ public record HandedIn(
 
     /** Whether something is odd, so that the marks are to be worked out again. */
     public boolean suspect() {
-        return findings.stream().anyMatch(f -> f.kind() != Finding.Kind.OPEN);
+        return findings.stream().anyMatch(f -> f.kind() != Finding.Kind.OPEN && f.kind() != Finding.Kind.TWICE);
     }
 
     HandedIn with(List<Finding> more) {

@@ -1,5 +1,6 @@
 package startwater.classroom;
 
+import java.io.IOException;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -10,6 +11,9 @@ public interface MarkMemo {
     Optional<Entry.Marks> get(String key);
 
     void put(String key, Entry.Marks marks);
+
+    /** Forgets all. @throws IOException where what is kept cannot be deleted */
+    void clear() throws IOException;
 
     /** One that forgets with the program. */
     static MarkMemo inMemory() {
@@ -23,6 +27,11 @@ public interface MarkMemo {
             @Override
             public void put(String key, Entry.Marks marks) {
                 kept.put(key, marks);
+            }
+
+            @Override
+            public void clear() {
+                kept.clear();
             }
         };
     }

@@ -1,5 +1,6 @@
 package startwater.classroom;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -75,18 +76,20 @@ public final class SecondPass {
      *
      * @param all of the first pass
      * @param chosen places of those to judge
-     * @param progress decisions done of all that are to be judged
-     * @param stop asked before every decision
+     * @param progress decisions judged, of all whose marks are not known yet; twenty learners with one first visit need one
+     *     judgement
+     * @param stop asked before every decision; what is judged by then is known the next time
      * @return all, those that were judged with what came of it; the others as they were
      */
     public List<HandedIn> judge(
             List<HandedIn> all, List<Integer> chosen, Collector.Progress progress, BooleanSupplier stop) {
         List<HandedIn> out = new ArrayList<>(all);
-        int decisions = chosen.stream()
-                .mapToInt(i ->
-                        Objects.requireNonNull(all.get(i).check()).decided().size())
-                .sum();
-        int done = 0;
+        Count count = new Count(progress, (int) chosen.stream()
+                .map(i -> Objects.requireNonNull(all.get(i).check()))
+                .flatMap(check -> check.decided().stream().map(visit -> AttemptCheck.key(check.at(visit))))
+                .distinct()
+                .filter(key -> memo.get(key).isEmpty())
+                .count());
         for (int i : chosen) {
             AttemptCheck check = Objects.requireNonNull(all.get(i).check());
             List<Entry.Marks> truth = new ArrayList<>();
@@ -94,15 +97,36 @@ public final class SecondPass {
                 if (stop.getAsBoolean()) {
                     return out;
                 }
-                truth.add(marks(check, visit));
-                progress.at(++done, decisions);
+                truth.add(marks(check, visit, count));
             }
             out.set(i, compared(all.get(i), check, truth));
         }
         return out;
     }
 
-    private Entry.Marks marks(AttemptCheck check, VisitRecord visit) {
+    /** Forgets all marks that were worked out. @throws IOException where they cannot be deleted */
+    public void clear() throws IOException {
+        memo.clear();
+    }
+
+    /** How many of those that had to be judged are. */
+    private static final class Count {
+        private final Collector.Progress progress;
+        private final int all;
+        private int done;
+
+        Count(Collector.Progress progress, int all) {
+            this.progress = progress;
+            this.all = all;
+            progress.at(0, all);
+        }
+
+        void next() {
+            progress.at(++done, all);
+        }
+    }
+
+    private Entry.Marks marks(AttemptCheck check, VisitRecord visit, Count count) {
         Case c = check.at(visit);
         Care care = check.begun().care();
         String key = AttemptCheck.key(c, care);
@@ -112,6 +136,7 @@ public final class SecondPass {
         }
         Entry.Marks fresh = check.marks(visit, judge.apply(c, care));
         memo.put(key, fresh);
+        count.next();
         return fresh;
     }
 

@@ -36,6 +36,11 @@ public record Step(
         retests = List.copyOf(retests);
     }
 
+    /** Its marks where it counts, else null. */
+    Entry.@Nullable Marks counted() {
+        return marks != null && marks.scored() ? marks : null;
+    }
+
     /** The same decision with another mark. */
     public Step marked(Entry.Marks other) {
         return new Step(number, visit, at, took, readings, retests, decision, prediction, other);

@@ -51,13 +51,15 @@ final class ClassOptions {
     }
 
     private @Nullable Handout handout(Texts texts) {
-        if (handout == null) {
-            return null;
-        }
+        return handout == null ? null : opened(handout, texts);
+    }
+
+    /** The hand-out in a file. @throws WrongUseException where there is none, with the reason */
+    static Handout opened(Path file, Texts texts) {
         try {
-            return opened(handout, HandoutFile.read(handout, texts.language().code()), texts);
+            return opened(file, HandoutFile.read(file, texts.language().code()), texts);
         } catch (IOException e) {
-            throw new WrongUseException(texts.text("cli.noFile", handout));
+            throw new WrongUseException(texts.text("cli.noFile", file));
         }
     }
 

@@ -57,7 +57,7 @@ final class ClassPage {
             heading(texts.text("class.flagged"), out);
         }
         for (HandedIn h : odd) {
-            String said = h.findings().stream().map(words::finding).distinct().collect(Collectors.joining(" "));
+            String said = words.findings(h.findings(), roster::shown);
             out.println(roster.shown(h.learner()) + "  " + h.file() + "  " + said);
         }
     }

@@ -10,17 +10,25 @@ import startwater.content.Parsed;
 import startwater.content.ScenarioReader;
 import startwater.drill.Scenario;
 
-/** Finds a drill by its id among those that ship and those of one's own in the data folder. */
+/** Finds a drill by its id among those that were named, those that ship and those of one's own in the data folder. */
 final class DrillFinder {
     private final Path own;
 
-    /** @param data the data folder */
-    DrillFinder(Path data) {
+    private final List<Scenario> named;
+
+    /** @param data the data folder @param named drills that come before all others */
+    DrillFinder(Path data, List<Scenario> named) {
         this.own = data.resolve("scenarios");
+        this.named = List.copyOf(named);
+    }
+
+    /** Where drills of one's own lie. */
+    Path folder() {
+        return own;
     }
 
     Optional<Scenario> find(String id) {
-        return DrillShelf.all().stream()
+        return Stream.concat(named.stream(), DrillShelf.all().stream())
                 .filter(s -> s.id().equals(id))
                 .findFirst()
                 .or(() -> files().stream()

@@ -22,7 +22,6 @@ import picocli.CommandLine.Spec;
 import startwater.classroom.Attempt;
 import startwater.classroom.Collector;
 import startwater.classroom.Roster;
-import startwater.classroom.sheet.Paper;
 import startwater.classroom.sheet.ResultSheet;
 import startwater.classroom.table.Csv;
 import startwater.classroom.table.Gradebook;
@@ -32,6 +31,7 @@ import startwater.classroom.xapi.StatementFile;
 import startwater.classroom.xapi.StoreAddress;
 import startwater.classroom.xapi.Upload;
 import startwater.classroom.xapi.UploadReport;
+import startwater.page.Paper;
 import startwater.text.Texts;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -114,8 +114,8 @@ public final class ExportCommand implements Callable<Integer> {
         write(gradebook, () -> Gradebook.marks(attempts, cells, roster::name), out, texts);
         write(decisions, () -> Gradebook.decisions(attempts, cells), out, texts);
         ResultSheet sheets = new ResultSheet(texts, paper, roster::shown, ZoneId.systemDefault());
-        write(results, () -> sheets.results(attempts), out, texts);
-        write(completions, () -> sheets.completions(attempts), out, texts);
+        page(results, () -> sheets.results(attempts), out, texts);
+        page(completions, () -> sheets.completions(attempts), out, texts);
         if (xapi == null && store == null) {
             return 0;
         }
@@ -130,6 +130,13 @@ public final class ExportCommand implements Callable<Integer> {
         }
         OutFile.write(file, text.get(), texts);
         out.println(texts.text("class.written", file));
+    }
+
+    private void page(@Nullable Path file, Supplier<String> page, PrintWriter out, Texts texts) {
+        if (file != null) {
+            OutFile.page(file, page.get(), paper, texts);
+            out.println(texts.text("class.written", file));
+        }
     }
 
     private StoreAddress store(String address, Texts texts) {

@@ -23,8 +23,6 @@ import tools.jackson.databind.json.JsonMapper;
 /** {@code grade}: takes in what a class handed in, checks it and says what it shows. */
 @Command(name = "grade")
 public final class GradeCommand implements Callable<Integer> {
-    private static final String MARKS = "class-marks.jsonl";
-
     @Spec
     private @Nullable CommandSpec spec;
 
@@ -60,6 +58,6 @@ public final class GradeCommand implements Callable<Integer> {
     /** A second pass that keeps what it works out in the data folder. */
     static SecondPass second(@Nullable Startwater above) {
         Path data = above == null ? null : above.data();
-        return new SecondPass(MarkFile.at(DataFolder.at(data).resolve(MARKS)));
+        return new SecondPass(MarkFile.in(DataFolder.at(data)));
     }
 }

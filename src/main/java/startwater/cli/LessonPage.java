@@ -11,29 +11,30 @@ import startwater.content.Block;
 import startwater.content.Inline;
 import startwater.content.Lesson;
 import startwater.page.Html;
+import startwater.page.Paper;
 import startwater.strip.Pad;
 import startwater.strip.PadColours;
 import startwater.text.DrillWords;
 import startwater.text.Texts;
 
 /** A lesson on paper: figures as they stand at first, room to write where the learner works, the answers on a page of their own. */
-final class LessonPage implements Block.Cases<Html> {
+public final class LessonPage implements Block.Cases<Html> {
     private final Html html;
     private final DrillWords words;
     private final Texts texts;
     private final Words bench;
     private final List<String> answers = new ArrayList<>();
 
-    private LessonPage(Lesson lesson, Texts texts) {
+    private LessonPage(Lesson lesson, Texts texts, Paper paper) {
         this.words = new DrillWords(texts);
         this.texts = texts;
         this.bench = Words.of(texts.language().code());
-        this.html = new Html(lesson.language(), lesson.number() + "  " + lesson.title());
+        this.html = paper.page(lesson.language(), lesson.number() + "  " + lesson.title());
     }
 
     /** The page. @param texts with the words of drills and lessons in the language of the lesson */
-    static String of(Lesson lesson, Texts texts) {
-        LessonPage page = new LessonPage(lesson, texts);
+    public static String of(Lesson lesson, Texts texts, Paper paper) {
+        LessonPage page = new LessonPage(lesson, texts, paper);
         lesson.blocks().forEach(block -> block.match(page));
         page.html.raw("<section class=\"answers\">").tag("h2", texts.text("print.answers"));
         page.html.raw("<ol>");
@@ -51,7 +52,7 @@ final class LessonPage implements Block.Cases<Html> {
     }
 
     private String blank(String unit, String answer) {
-        return "<p>= <span class=\"blank\">&nbsp;</span> " + Html.text(unit) + Html.text(answered(answer)) + "</p>";
+        return "<p>= <span class=\"blank\">&#160;</span> " + Html.text(unit) + Html.text(answered(answer)) + "</p>";
     }
 
     @Override
@@ -150,7 +151,7 @@ final class LessonPage implements Block.Cases<Html> {
     /** The pad, and under it its scale; a column is told by the place of its edge. */
     private String pad(Pad pad, double position) {
         StringBuilder row = new StringBuilder("<p>" + Html.text(words.padAndUnit(pad)) + "</p>");
-        row.append("<svg viewBox=\"0 0 560 92\" width=\"560\" font-size=\"13\" role=\"img\">");
+        row.append("<svg viewBox=\"0 0 560 92\" width=\"540\" font-size=\"13\" role=\"img\">");
         int blocks = pad.scale().blocks();
         double pitch = 540.0 / blocks;
         if (pad.matchedByColour()) {

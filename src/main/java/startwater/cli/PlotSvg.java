@@ -9,6 +9,9 @@ import startwater.text.Texts;
 final class PlotSvg {
     private static final double WIDTH = 640;
     private static final double HEIGHT = 260;
+    /** Fits into a card on A4 and on Letter. */
+    private static final double PRINTED = 600;
+
     private static final double LEFT = 54;
     private static final double RIGHT = WIDTH - 16;
     private static final double TOP = 26;
@@ -37,7 +40,7 @@ final class PlotSvg {
                 "<svg viewBox=\"0 0 %.0f %.0f\" width=\"%.0f\" role=\"img\" font-size=\"13\"><title>%s</title>",
                 WIDTH,
                 HEIGHT,
-                WIDTH,
+                PRINTED,
                 Html.text(said)));
         axes();
         for (Plot.Level level : plot.levels()) {

@@ -14,17 +14,16 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import startwater.classroom.ClassWords;
 import startwater.classroom.sheet.AnswerKey;
-import startwater.classroom.sheet.Paper;
 import startwater.classroom.sheet.Worksheet;
-import startwater.content.DesignNote;
 import startwater.content.Lesson;
 import startwater.content.Library;
 import startwater.drill.Scenario;
+import startwater.page.Paper;
 import startwater.score.Judge;
 import startwater.text.Language;
 import startwater.text.Texts;
 
-/** {@code print}: a lesson, or a teacher's sheet of a drill, as one HTML page. */
+/** {@code print}: a lesson, or a teacher's sheet of a drill, as one HTML page or as PDF. */
 @Command(name = "print")
 public final class PrintCommand implements Callable<Integer> {
     @Spec
@@ -80,7 +79,7 @@ public final class PrintCommand implements Callable<Integer> {
         if (out == null) {
             own.commandLine().getOut().print(page);
         } else {
-            OutFile.write(out, page, commands);
+            OutFile.page(out, page, paper, commands);
         }
         return 0;
     }
@@ -97,9 +96,9 @@ public final class PrintCommand implements Callable<Integer> {
         String language = texts.language().code();
         Optional<Lesson> lesson = library.lesson(what, language);
         if (lesson.isPresent()) {
-            return LessonPage.of(lesson.get(), texts);
+            return LessonPage.of(lesson.get(), texts, paper);
         }
         Scenario drill = DrillShelf.find(what, commands);
-        return TeacherSheet.of(drill, DesignNote.of(what), library.lessons(language), texts, paper, key.apply(drill));
+        return TeacherSheet.of(drill, library, texts, paper, key.apply(drill));
     }
 }

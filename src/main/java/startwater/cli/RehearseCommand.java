@@ -2,7 +2,6 @@ package startwater.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -17,6 +16,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import startwater.bench.UnitSystem;
+import startwater.page.PageFile;
+import startwater.page.Paper;
 import startwater.rehearse.Examples;
 import startwater.rehearse.Finding;
 import startwater.rehearse.Form;
@@ -52,8 +53,11 @@ public final class RehearseCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "FILE.yaml", descriptionKey = "rehearse.out")
     private @Nullable Path out;
 
-    @Option(names = "--list", paramLabel = "FILE.html", descriptionKey = "rehearse.list")
+    @Option(names = "--list", paramLabel = "FILE", descriptionKey = "rehearse.list")
     private @Nullable Path list;
+
+    @Option(names = "--paper", paramLabel = "a4|letter", descriptionKey = "print.paper")
+    private Paper paper = Paper.A4;
 
     @Option(names = "--seeds", paramLabel = "N", descriptionKey = "rehearse.seeds")
     private int seeds = Rehearsal.TANKS;
@@ -134,7 +138,7 @@ public final class RehearseCommand implements Callable<Integer> {
             }
             if (list != null) {
                 at = list;
-                Files.writeString(list, ReadinessList.of(form, outlook, findings, texts), StandardCharsets.UTF_8);
+                Files.write(list, PageFile.bytes(list, ReadinessList.of(form, outlook, findings, texts), paper));
                 print.println(texts.text("reh.out.listWritten", list));
             }
         } catch (IOException e) {

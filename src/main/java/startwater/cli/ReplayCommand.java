@@ -17,6 +17,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
+import startwater.classroom.ClassWords;
+import startwater.classroom.Handout;
+import startwater.classroom.HandoutFile;
 import startwater.drill.Scenario;
 import startwater.record.Difference;
 import startwater.record.EngineVersion;
@@ -38,6 +41,9 @@ public final class ReplayCommand implements Callable<Integer> {
     @Parameters(arity = "1..*", paramLabel = "FILE", descriptionKey = "replay.files")
     private List<Path> files = List.of();
 
+    @Option(names = "--drill", paramLabel = "FILE", descriptionKey = "replay.drill")
+    private List<Path> named = List.of();
+
     @Option(names = "--fast", descriptionKey = "replay.fast")
     private boolean fast;
 
@@ -53,14 +59,15 @@ public final class ReplayCommand implements Callable<Integer> {
         CommandSpec own = Objects.requireNonNull(spec);
         Texts texts = CliTexts.of(common.lang, own);
         PrintWriter out = own.commandLine().getOut();
-        DrillFinder drills =
-                new DrillFinder(DataFolder.at(Objects.requireNonNull(parent).data()));
+        DrillFinder drills = new DrillFinder(
+                DataFolder.at(Objects.requireNonNull(parent).data()),
+                named.stream().flatMap(file -> in(file, texts).stream()).toList());
         for (Path file : files) {
             out.println(file);
             int before = same + different + apart;
             try {
                 new Replay(id -> drill(drills, id), fast)
-                        .all(file, report -> told(report, texts, out))
+                        .all(file, report -> told(report, drills.folder(), texts, out))
                         .forEach(n -> out.println("  " + Notices.say(n, texts)));
             } catch (RefusedException refused) {
                 throw new WrongUseException(Notices.say(refused.notice(), texts));
@@ -76,11 +83,22 @@ public final class ReplayCommand implements Callable<Integer> {
         return different == 0 ? 0 : DIFFERENT;
     }
 
+    /** The drills of a hand-out, or the one of a drill file. */
+    private static List<Scenario> in(Path file, Texts texts) {
+        if (!file.toString().endsWith(HandoutFile.ENDING)) {
+            return List.of(DrillShelf.find(file.toString(), texts));
+        }
+        Texts classWords = Texts.of(texts.language(), ClassWords.FILE, CliTexts.FILE);
+        return ClassOptions.opened(file, classWords).drills().stream()
+                .map(Handout.Drill::scenario)
+                .toList();
+    }
+
     private static @Nullable Scenario drill(DrillFinder drills, String id) {
         return drills.find(id).orElse(null);
     }
 
-    private void told(Replay.Report report, Texts texts, PrintWriter out) {
+    private void told(Replay.Report report, Path own, Texts texts, PrintWriter out) {
         switch (report.outcome()) {
             case SAME -> same++;
             case DIFFERENT -> different++;
@@ -96,16 +114,16 @@ public final class ReplayCommand implements Callable<Integer> {
                         String.valueOf(report.begun().variant()),
                         when,
                         texts.text("replay." + report.state().name().toLowerCase(Locale.ROOT)),
-                        outcome(report, texts)));
+                        outcome(report, own, texts)));
         out.flush();
     }
 
-    private static String outcome(Replay.Report report, Texts texts) {
+    private static String outcome(Replay.Report report, Path own, Texts texts) {
         Difference d = report.difference();
         String engine = report.begun().engine();
         if (d == null) {
             String key = report.outcome().name().toLowerCase(Locale.ROOT);
-            return texts.text("replay." + key, engine, EngineVersion.here());
+            return texts.text("replay." + key, engine, EngineVersion.here(), own);
         }
         String what = texts.text("replay.what." + d.what().name().toLowerCase(Locale.ROOT));
         return report.outcome() == Replay.Outcome.OTHER_VERSION

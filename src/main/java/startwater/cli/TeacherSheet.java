@@ -4,16 +4,18 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import startwater.classroom.sheet.AnswerKey;
-import startwater.classroom.sheet.Paper;
+import startwater.content.DesignNote;
 import startwater.content.Lesson;
+import startwater.content.Library;
 import startwater.content.SkillMap;
 import startwater.drill.Scenario;
 import startwater.page.Html;
+import startwater.page.Paper;
 import startwater.text.DrillWords;
 import startwater.text.Texts;
 
 /** What a teacher wants of a drill on paper: the setting, the rules, the skills with their published units, the author's note. */
-final class TeacherSheet {
+public final class TeacherSheet {
     private static final List<String> QUESTIONS = List.of("sheet.q1", "sheet.q2", "sheet.q3");
     /** Common practice, no source: a pair takes a minute and a half over a decision. */
     private static final double MINUTES_A_DECISION = 1.5;
@@ -23,20 +25,15 @@ final class TeacherSheet {
     /**
      * The page.
      *
-     * @param note the author's note by part, as it stands in the file
-     * @param lessons those there are in the language
+     * @param library with the lessons
      * @param texts of the class
      * @param key what each option is worth, or null to leave it out
      */
-    static String of(
-            Scenario drill,
-            Map<String, String> note,
-            List<Lesson> lessons,
-            Texts texts,
-            Paper paper,
-            @Nullable AnswerKey key) {
+    public static String of(Scenario drill, Library library, Texts texts, Paper paper, @Nullable AnswerKey key) {
         String language = texts.language().code();
         Scenario.Words words = drill.words(language);
+        Map<String, String> note = DesignNote.of(drill.id());
+        List<Lesson> lessons = library.lessons(language);
         Html html = paper.page(language, texts.text("sheet.title", drill.number() + "  " + words.title()));
         html.tag("h2", texts.text("sheet.setting")).raw("<table>");
         html.row("td", texts.text("sheet.place"), words.place());

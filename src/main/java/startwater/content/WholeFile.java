@@ -12,9 +12,14 @@ public final class WholeFile {
 
     /** Writes a text beside the file and moves it over. @throws IOException where it cannot be; the old file stays */
     public static void replace(Path file, String text) throws IOException {
+        replace(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The same with bytes. */
+    public static void replace(Path file, byte[] bytes) throws IOException {
         Path fresh = file.resolveSibling(file.getFileName() + ".new");
         try {
-            Files.writeString(fresh, text, StandardCharsets.UTF_8);
+            Files.write(fresh, bytes);
             Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
         } finally {
             Files.deleteIfExists(fresh);

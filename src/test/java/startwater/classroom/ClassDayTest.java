@@ -15,6 +15,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,6 +34,8 @@ class ClassDayTest {
     private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final List<String> POLICIES =
             List.of("careful", "salts-every-reading", "half-every-day", "feeds-because-they-beg", "do-nothing");
+
+    private static final int LEARNERS = 20;
 
     @TempDir
     Path folder;
@@ -71,8 +76,9 @@ class ClassDayTest {
     }
 
     @Test
-    void twentyLearnersAreHandedOutPlayedCollectedAndExported() throws IOException {
-        Path in = handedIn(20, "hungry-second-week", FakeJudge::judge, "--each", "--seed", "5", "--title", "Monday");
+    void twentyLearnersAreHandedOutPlayedCollectedMarkedAndPrinted() throws IOException {
+        Path in = handedIn(
+                LEARNERS, "hungry-second-week", FakeJudge::judge, "--each", "--seed", "5", "--title", "Monday");
         Said graded = run("grade", in.toString(), "--handout", handout().toString(), "--json");
         assertThat(graded.err()).isEmpty();
         assertThat(graded.exit()).isZero();
@@ -91,6 +97,8 @@ class ClassDayTest {
         Path book = folder.resolve("book.csv");
         Path decisions = folder.resolve("decisions.csv");
         Path xapi = folder.resolve("statements.jsonl");
+        Path results = folder.resolve("results.pdf");
+        Path records = folder.resolve("records.pdf");
         Said exported = run(
                 "export",
                 in.toString(),
@@ -100,14 +108,36 @@ class ClassDayTest {
                 decisions.toString(),
                 "--semicolon",
                 "--xapi",
-                xapi.toString());
-        assertThat(exported.exit()).isZero();
+                xapi.toString(),
+                "--results",
+                results.toString(),
+                "--completions",
+                records.toString(),
+                "--paper",
+                "letter",
+                "--lang",
+                "es");
+        assertThat(exported.exit()).as(exported.err()).isZero();
+        assertThat(exported.err()).isEmpty();
+        printed(results, records);
         assertThat(Csv.rows(Files.readString(book), ';')).hasSize(22);
         List<String> statements = Files.readAllLines(xapi);
         Set<String> ids = new HashSet<>();
         statements.forEach(s -> ids.add(JSON.readTree(s).path("id").asString("")));
         assertThat(ids).hasSameSizeAs(statements).hasSizeGreaterThan(20 * 10);
         sentOnce(in, ids);
+    }
+
+    /** A page for each learner, as PDF. */
+    private static void printed(Path results, Path records) throws IOException {
+        try (PDDocument sheets = Loader.loadPDF(results.toFile());
+                PDDocument letters = Loader.loadPDF(records.toFile())) {
+            assertThat(sheets.getNumberOfPages()).isEqualTo(LEARNERS);
+            assertThat(letters.getNumberOfPages()).isEqualTo(LEARNERS);
+            String words = new PDFTextStripper().getText(letters);
+            assertThat(words).contains("no una licencia", "p7", "20 / 20").doesNotContain("#");
+            assertThat(letters.getDocumentCatalog().getLanguage()).isEqualTo("es");
+        }
     }
 
     private void sentOnce(Path in, Set<String> ids) throws IOException {

@@ -102,9 +102,7 @@ class DrillStatisticsTest {
 
     @Test
     void whatWentWrongFirstIsCountedOncePerLearner() {
-        int wrong = drill().firstWrong().stream()
-                .mapToInt(DrillStatistics.FirstWrong::count)
-                .sum();
+        int wrong = drill().firstWrong().stream().mapToInt(FirstWrong::count).sum();
         assertThat(wrong).isEqualTo(3);
     }
 
@@ -114,9 +112,7 @@ class DrillStatisticsTest {
                 .flatMap(a -> a.steps().stream())
                 .mapToLong(s -> s.readings().size())
                 .sum();
-        assertThat(drill().readings().stream()
-                        .mapToInt(DrillStatistics.PadReadings::written)
-                        .sum())
+        assertThat(drill().readings().stream().mapToInt(PadReadings::written).sum())
                 .isEqualTo(written)
                 .isPositive();
     }

@@ -44,11 +44,11 @@ class TamperTest {
                 "",
                 true,
                 7,
-                List.of(new Handout.Drill(Pupils.drill("hungry-second-week"), null)),
+                List.of(new Handout.Drill(Pupils.drill("first-strips"), null)),
                 List.of());
         SimulatedClass pupils = new SimulatedClass(home, handout, FakeJudge::judge);
         honest = pupils.play(1, "careful");
-        other = pupils.play(2, "salts-every-reading");
+        other = pupils.play(2, "do-nothing");
     }
 
     /** What is done to the file, and what must be found; null for nothing at all. */
@@ -274,7 +274,7 @@ class TamperTest {
         w.put(
                 "a name that moves the cursor",
                 new Way(first("\"name\":\"p1\"", "\"name\":\"\\\\u001b[2J<script>\""), null));
-        w.put("the same file twice", new Way(beside(s -> s), null));
+        w.put("the same file twice", new Way(beside(s -> s), Finding.Kind.TWICE));
         w.put("lines that end as on another system", new Way(text(s -> s.replace("\n", "\r\n")), null));
         return w;
     }
@@ -326,6 +326,10 @@ class TamperTest {
                         assertThat(found)
                                 .extracting(Finding::kind)
                                 .contains(e.getValue().found());
+                        if (e.getValue().found() == Finding.Kind.TWICE) {
+                            assertThat(all).hasSize(2).allSatisfy(h -> assertThat(h.status())
+                                    .isEqualTo(Finding.Status.SOUND));
+                        }
                     }
                     // The honest neighbour does not suffer.
                     assertThat(all)

@@ -2,24 +2,25 @@ package startwater.app.model;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
 import javafx.beans.property.BooleanProperty;
-import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
-import javafx.beans.property.SimpleDoubleProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import org.jspecify.annotations.Nullable;
 import startwater.classroom.Collector;
 import startwater.classroom.HandedIn;
 import startwater.classroom.Handout;
+import startwater.classroom.Roster;
 import startwater.classroom.SecondPass;
 
-/** The teacher's desk: a folder is collected and marked again in the background; both can be stopped. */
+/** The teacher's desk: a folder is collected and marked again in the background; both can be stopped and gone on with. */
 public final class ClassModel {
     private final Executor background;
     private final Executor window;
@@ -27,11 +28,40 @@ public final class ClassModel {
     private final SecondPass second;
     private final int threads;
     private final ObjectProperty<List<HandedIn>> handedIn = new SimpleObjectProperty<>(List.of());
-    private final DoubleProperty progress = new SimpleDoubleProperty();
+    private final ObjectProperty<@Nullable Handout> handout = new SimpleObjectProperty<>();
+    private final ObjectProperty<Roster> roster = new SimpleObjectProperty<>(Roster.NONE);
+    private final ObjectProperty<Pace> pace = new SimpleObjectProperty<>(Pace.NONE);
     private final BooleanProperty running = new SimpleBooleanProperty();
     private final ObjectProperty<@Nullable Path> failed = new SimpleObjectProperty<>();
+    private @Nullable Path folder;
     private volatile boolean stopped;
-    private volatile int percent;
+    private volatile Instant begun = Instant.EPOCH;
+    private volatile Duration told = Duration.ZERO;
+
+    /** The window hears of a pass this often, and at its end. */
+    private static final Duration OFTEN = Duration.ofMillis(100);
+
+    /**
+     * How far a pass has come.
+     *
+     * @param judging whether marks are worked out, not attempts collected
+     * @param done attempts or decisions
+     * @param all of these
+     * @param perMinute how many a minute, or NaN while none is done
+     */
+    public record Pace(boolean judging, int done, int all, double perMinute) {
+        static final Pace NONE = new Pace(false, 0, 0, Double.NaN);
+
+        /** 0 to 1. */
+        public double share() {
+            return all == 0 ? 0 : (double) done / all;
+        }
+
+        /** Minutes to go at this pace, or NaN while nobody knows. */
+        public double minutesLeft() {
+            return (all - done) / perMinute;
+        }
+    }
 
     /**
      * A desk with nothing on it.
@@ -52,28 +82,54 @@ public final class ClassModel {
         return handedIn;
     }
 
-    /** How far the pass has come, 0 to 1. */
-    public DoubleProperty progressProperty() {
-        return progress;
+    /** What was handed out, or null for any drill that ships. */
+    public ObjectProperty<@Nullable Handout> handoutProperty() {
+        return handout;
+    }
+
+    /** Who is behind the pseudonyms, for this desk and as long as the window is open. */
+    public ObjectProperty<Roster> rosterProperty() {
+        return roster;
+    }
+
+    /** How far the pass has come. */
+    public ObjectProperty<Pace> paceProperty() {
+        return pace;
     }
 
     public BooleanProperty runningProperty() {
         return running;
     }
 
-    /** The folder that could not be read, or null. */
+    /** The folder, or the file of marks in the data folder, that could not be read or deleted; or null. */
     public ObjectProperty<@Nullable Path> failedProperty() {
         return failed;
     }
 
-    /** Takes in a folder. @param handout what was handed out, or null for any drill that ships */
-    public void collect(Path folder, @Nullable Handout handout) {
+    /** Says what was handed out; what was collected already is looked at again. */
+    public void handedOut(@Nullable Handout given) {
+        if (running.get()) {
+            return;
+        }
+        handout.set(given);
+        if (folder != null) {
+            collect(folder);
+        }
+    }
+
+    /** Takes in a folder. */
+    public void collect(Path from) {
+        if (running.get()) {
+            return;
+        }
+        folder = from;
         failed.set(null);
-        work(before -> {
+        Handout given = handout.get();
+        work(false, before -> {
             try {
-                return new Collector(handout, clock.instant(), threads).collect(folder, this::at, () -> stopped);
+                return new Collector(given, clock.instant(), threads).collect(from, this::at, () -> stopped);
             } catch (IOException e) {
-                window.execute(() -> failed.set(folder));
+                window.execute(() -> failed.set(from));
                 return List.of();
             }
         });
@@ -81,7 +137,7 @@ public final class ClassModel {
 
     /** Works marks out again: of exams, of what looks odd, and of so many others. */
     public void markAgain(int sample) {
-        work(before -> second.judge(before, SecondPass.chosen(before, sample, 1), this::at, () -> stopped));
+        work(true, before -> second.judge(before, SecondPass.chosen(before, sample, 1), this::at, () -> stopped));
     }
 
     /** Ends the pass that runs; what is done by then stands. */
@@ -89,13 +145,31 @@ public final class ClassModel {
         stopped = true;
     }
 
-    private void work(Function<List<HandedIn>, List<HandedIn>> pass) {
+    /**
+     * Takes everything off the desk: attempts, names, marks that were worked out. The folder stays as it is.
+     *
+     * @throws IOException where the marks in the data folder cannot be deleted
+     */
+    public void clear() throws IOException {
+        if (running.get()) {
+            return;
+        }
+        folder = null;
+        failed.set(null);
+        handout.set(null);
+        roster.set(Roster.NONE);
+        handedIn.set(List.of());
+        second.clear();
+    }
+
+    private void work(boolean judging, Function<List<HandedIn>, List<HandedIn>> pass) {
         if (running.get()) {
             return;
         }
         stopped = false;
-        percent = -1;
-        progress.set(0);
+        begun = clock.instant();
+        told = OFTEN.negated();
+        pace.set(new Pace(judging, 0, 0, Double.NaN));
         running.set(true);
         List<HandedIn> before = handedIn.get();
         background.execute(() -> {
@@ -112,12 +186,19 @@ public final class ClassModel {
         });
     }
 
-    /** Told from many threads; the window hears of whole per cents only. */
+    /** Told from many threads; the window hears of it now and then. */
     private void at(int done, int all) {
-        int now = all == 0 ? 100 : 100 * done / all;
-        if (now > percent) {
-            percent = now;
-            window.execute(() -> progress.set(Math.max(progress.get(), now / 100.0)));
+        Duration took = Duration.between(begun, clock.instant());
+        if (done == all || took.minus(told).compareTo(OFTEN) >= 0) {
+            told = took;
+            double minutes = took.toMillis() / 60_000.0;
+            double perMinute = done == 0 || minutes <= 0 ? Double.NaN : done / minutes;
+            window.execute(() -> {
+                Pace shown = pace.get();
+                if (done >= shown.done()) {
+                    pace.set(new Pace(shown.judging(), done, all, perMinute));
+                }
+            });
         }
     }
 }

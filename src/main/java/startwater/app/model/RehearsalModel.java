@@ -14,6 +14,9 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import org.jspecify.annotations.Nullable;
 import startwater.bench.UnitSystem;
+import startwater.content.WholeFile;
+import startwater.page.PageFile;
+import startwater.page.Paper;
 import startwater.rehearse.Entry;
 import startwater.rehearse.Finding;
 import startwater.rehearse.Form;
@@ -187,15 +190,23 @@ public final class RehearsalModel {
                 .drill();
     }
 
-    /** Writes the list of what to have ready; returns its file. @throws IOException where the folder cannot be written */
-    public Path list(Texts texts) throws IOException {
+    /**
+     * Writes the list of what to have ready; returns its file.
+     *
+     * @param ending of its name: {@code .html}, or {@code .pdf}
+     * @throws IOException where the folder cannot be written
+     */
+    public Path list(Texts texts, String ending) throws IOException {
         Result last = result.get();
         if (last == null || last.outlook() == null) {
             throw new IllegalStateException("There is no outlook to print.");
         }
         Files.createDirectories(folder);
-        Path file = folder.resolve(RehearsalFiles.nameOf(form()).replace(".yaml", ".html"));
-        return Files.writeString(
-                file, ReadinessList.of(last.form(), last.outlook(), last.findings(), texts), StandardCharsets.UTF_8);
+        Path file = folder.resolve(RehearsalFiles.nameOf(form()).replace(".yaml", ending));
+        String page = ReadinessList.of(last.form(), last.outlook(), last.findings(), texts);
+        // Letter where the form is in US units.
+        Paper paper = last.form().units() == UnitSystem.US ? Paper.LETTER : Paper.A4;
+        WholeFile.replace(file, PageFile.bytes(file, page, paper));
+        return file;
     }
 }

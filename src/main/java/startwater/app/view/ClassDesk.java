@@ -1,26 +1,38 @@
 package startwater.app.view;
 
-import java.io.File;
 import java.io.IOException;
-import java.nio.file.Files;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.List;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
-import javafx.stage.DirectoryChooser;
-import javafx.stage.FileChooser;
-import javafx.stage.Window;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import startwater.app.model.ClassExport;
 import startwater.app.model.ProjectorModel;
+import startwater.app.view.Picker.Kind;
+import startwater.classroom.Attempt;
+import startwater.classroom.AttemptsFile;
 import startwater.classroom.ClassWords;
 import startwater.classroom.Handout;
 import startwater.classroom.HandoutFile;
+import startwater.classroom.Roster;
+import startwater.classroom.sheet.AnswerKey;
+import startwater.classroom.sheet.Worksheet;
+import startwater.cli.TeacherSheet;
+import startwater.content.Library;
+import startwater.content.WholeFile;
 import startwater.drill.Scenario;
+import startwater.page.PageFile;
+import startwater.page.Paper;
 import startwater.score.Judge;
 import startwater.text.Texts;
 
-/** What the teacher's desk and a learner with a hand-out do with files, by the choosers of the system. */
+/** What the teacher's desk and a learner with a hand-out do with files. */
 final class ClassDesk implements ClassView.Desk {
-    private final Supplier<@Nullable Window> window;
+    private static final String CSV = ".csv";
+
+    private final Picker picker;
     private final Texts texts;
     private final Consumer<String> said;
     private final Consumer<ProjectorModel> room;
@@ -30,8 +42,8 @@ final class ClassDesk implements ClassView.Desk {
      * @param said told what came of it, in a sentence
      * @param room shows a decision to the room
      */
-    ClassDesk(Supplier<@Nullable Window> window, Texts texts, Consumer<String> said, Consumer<ProjectorModel> room) {
-        this.window = window;
+    ClassDesk(Picker picker, Texts texts, Consumer<String> said, Consumer<ProjectorModel> room) {
+        this.picker = picker;
         this.texts = texts;
         this.said = said;
         this.room = room;
@@ -39,42 +51,59 @@ final class ClassDesk implements ClassView.Desk {
 
     @Override
     public void keep(Handout handout) {
-        save(texts.text("desk.keep"), handout.id() + HandoutFile.ENDING, HandoutFile.text(handout));
+        String name = handout.title().isBlank() ? handout.id() : plain(handout.title());
+        save(texts.text("desk.keep"), name, handouts(), HandoutFile.text(handout));
     }
 
-    /** Writes a text to a file that is picked. */
-    void save(String title, String name, String text) {
-        FileChooser where = new FileChooser();
-        where.setTitle(title);
-        where.setInitialFileName(name);
-        File to = where.showSaveDialog(window.get());
-        if (to == null) {
-            return;
+    /** The lines to hand in, to a file that is picked. */
+    void handIn(String name, String lines) {
+        save(
+                texts.text("desk.handIn"),
+                name,
+                List.of(new Kind(texts.text("desk.attemptFiles"), AttemptsFile.ENDING)),
+                lines);
+    }
+
+    private List<Kind> handouts() {
+        return List.of(new Kind(texts.text("desk.handouts"), HandoutFile.ENDING));
+    }
+
+    /** A title as the name of a file: letters and figures of any language, hyphens between. */
+    private static String plain(String title) {
+        String name = title.strip().replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
+        return name.isEmpty() ? "class" : name.substring(0, Math.min(name.length(), 60));
+    }
+
+    private void save(String title, String name, List<Kind> kinds, String text) {
+        save(title, name, kinds, file -> text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Writes to a file that is picked, beside the window's work; says what came of it. */
+    private void save(String title, String name, List<Kind> kinds, Function<Path, byte[]> bytes) {
+        Path to = picker.save(title, name + kinds.get(0).ending(), kinds);
+        if (to != null) {
+            Background.run(() -> written(to, bytes), said);
         }
+    }
+
+    private String written(Path to, Function<Path, byte[]> bytes) {
         try {
-            Files.writeString(to.toPath(), text);
-            said.accept(texts.text("desk.saved", to));
+            WholeFile.replace(to, bytes.apply(to));
+            return texts.text("desk.saved", to);
         } catch (IOException failed) {
-            said.accept(texts.text("desk.notSaved", to));
+            return texts.text("desk.notSaved", to);
         }
     }
 
     @Override
     public @Nullable Path folder() {
-        DirectoryChooser where = new DirectoryChooser();
-        where.setTitle(texts.text("desk.choose"));
-        File folder = where.showDialog(window.get());
-        return folder == null ? null : folder.toPath();
+        return picker.folder(texts.text("desk.choose"));
     }
 
     @Override
     public @Nullable Handout handout() {
-        FileChooser where = new FileChooser();
-        where.setTitle(texts.text("desk.openHandout"));
-        where.getExtensionFilters()
-                .add(new FileChooser.ExtensionFilter(texts.text("desk.handouts"), "*" + HandoutFile.ENDING));
-        File from = where.showOpenDialog(window.get());
-        return from == null ? null : read(from.toPath());
+        Path from = picker.open(texts.text("desk.openHandout"), handouts());
+        return from == null ? null : read(from);
     }
 
     /** The hand-out in a file; null, and said why, where there is none. */
@@ -90,6 +119,60 @@ final class ClassDesk implements ClassView.Desk {
             said.accept(texts.text("desk.cannotRead", file));
             return null;
         }
+    }
+
+    @Override
+    public @Nullable Roster roster() {
+        Path from = picker.open(texts.text("desk.roster"), List.of(new Kind(texts.text("desk.tables"), CSV)));
+        if (from == null) {
+            return null;
+        }
+        try {
+            return Roster.read(from);
+        } catch (IOException refused) {
+            said.accept(texts.text("class.noRoster", from, String.valueOf(refused.getMessage())));
+            return null;
+        }
+    }
+
+    @Override
+    public void export(ClassExport export, List<Attempt> attempts, Roster roster, Paper paper) {
+        String title = texts.text("desk.export." + export.key());
+        String name = texts.text("desk.file." + export.key());
+        if (export.page()) {
+            page(title, name, paper, () -> export.text(attempts, roster, paper, texts, ZoneId.systemDefault()));
+        } else {
+            save(
+                    title,
+                    name,
+                    List.of(new Kind(title, export.ending())),
+                    export.text(attempts, roster, paper, texts, ZoneId.systemDefault()));
+        }
+    }
+
+    @Override
+    public void worksheet(Scenario drill, Paper paper) {
+        page(
+                texts.text("desk.worksheet"),
+                drill.id() + "-" + texts.text("desk.file.worksheet"),
+                paper,
+                () -> Worksheet.of(drill, texts, paper));
+    }
+
+    @Override
+    public void teacherSheet(Scenario drill, boolean key, Paper paper) {
+        page(
+                texts.text("desk.teacherSheet"),
+                drill.id() + "-" + texts.text("desk.file.teacherSheet"),
+                paper,
+                () -> TeacherSheet.of(
+                        drill, Library.shipped(), texts, paper, key ? AnswerKey.of(drill, 1, Judge::judge) : null));
+    }
+
+    private void page(String title, String name, Paper paper, java.util.function.Supplier<String> page) {
+        List<Kind> kinds =
+                List.of(new Kind(texts.text("desk.pdf"), ".pdf"), new Kind(texts.text("desk.html"), ".html"));
+        save(title, name, kinds, file -> PageFile.bytes(file, page.get(), paper));
     }
 
     @Override

@@ -11,7 +11,7 @@ import startwater.app.model.ClassModel;
 import startwater.app.model.ProjectorModel;
 import startwater.classroom.AttemptsFile;
 import startwater.classroom.Handout;
-import startwater.classroom.MarkMemo;
+import startwater.classroom.MarkFile;
 import startwater.classroom.SecondPass;
 import startwater.drill.Scenario;
 import startwater.record.Attempts;
@@ -47,7 +47,7 @@ final class ClassPages {
                         Background.beside(),
                         Platform::runLater,
                         InstantSource.system(),
-                        new SecondPass(MarkMemo.inMemory()),
+                        new SecondPass(MarkFile.in(frame.desk().folder())),
                         Math.max(1, Runtime.getRuntime().availableProcessors()))
                 : classroom;
         classroom = model;
@@ -55,7 +55,7 @@ final class ClassPages {
     }
 
     private ClassDesk files() {
-        return new ClassDesk(frame::window, frame.words().texts(), this::tell, this::room);
+        return new ClassDesk(frame.picker(), frame.words().texts(), this::tell, this::room);
     }
 
     private void tell(String sentence) {
@@ -78,7 +78,8 @@ final class ClassPages {
         open(files().read(file));
     }
 
-    private void open(@Nullable Handout given) {
+    /** Shows a learner what a teacher handed out; nothing where there is none. */
+    void open(@Nullable Handout given) {
         if (given != null) {
             handout = given;
             show();
@@ -103,10 +104,7 @@ final class ClassPages {
         LearnerFile file = frame.desk().learner();
         try {
             String lines = AttemptsFile.text(Files.readString(file.file()), given.id());
-            files().save(
-                            frame.words().texts().text("desk.handIn"),
-                            given.id() + "-" + file.key() + AttemptsFile.ENDING,
-                            lines);
+            files().handIn(given.id() + "-" + file.key(), lines);
         } catch (IOException unreadable) {
             tell(frame.words().texts().text("desk.cannotRead", file.file()));
         }

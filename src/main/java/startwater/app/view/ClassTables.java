@@ -4,6 +4,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.Collectors;
 import javafx.geometry.HPos;
+import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
@@ -14,6 +15,7 @@ import startwater.classroom.ClassTable;
 import startwater.classroom.ClassWords;
 import startwater.classroom.DecisionItem;
 import startwater.classroom.DrillStatistics;
+import startwater.classroom.Roster;
 import startwater.classroom.stats.ItemAnalysis;
 import startwater.text.DrillWords;
 import startwater.text.Texts;
@@ -23,12 +25,11 @@ final class ClassTables {
     private static final int MOST_LINES = 4;
     private static final int PERCENT = 100;
     private static final int DECIMALS = 2;
-    private static final double HEAD = 88;
 
     private ClassTables() {}
 
     /** Learners by skills: per cents, with the observations behind each. */
-    static VBox learners(List<Attempt> attempts, ClassWords said, ZoneId zone) {
+    static VBox learners(List<Attempt> attempts, Roster roster, ClassWords said, ZoneId zone) {
         Texts texts = said.texts();
         ClassTable table = ClassTable.of(attempts, zone);
         GridPane grid = grid();
@@ -40,7 +41,7 @@ final class ClassTables {
         }
         int row = 1;
         for (ClassTable.Row learner : table.rows()) {
-            grid.add(new Label(learner.learner()), 0, row);
+            grid.add(new Label(roster.shown(learner.learner())), 0, row);
             cell(grid, 1, row, learner.finished() + "/" + learner.attempts());
             cell(grid, 2, row, said.number(learner.mark(), 0));
             for (int s = 0; s < learner.cells().size(); s++) {
@@ -49,12 +50,10 @@ final class ClassTables {
             }
             row++;
         }
-        ScrollPane wide = new ScrollPane(grid);
-        wide.setFitToHeight(true);
-        wide.setStyle("-fx-background-color: transparent; -fx-background: transparent;");
-        wide.setAccessibleText(texts.text("class.known"));
         return new VBox(
-                12, Ui.text(texts.text(table.rows().isEmpty() ? "desk.empty" : "class.known"), "sw-quiet"), wide);
+                12,
+                Ui.text(texts.text(table.rows().isEmpty() ? "desk.empty" : "class.known"), "sw-quiet"),
+                wide(grid, texts.text("class.known")));
     }
 
     /** Each drill's decisions, and what is worth talking about. */
@@ -75,7 +74,7 @@ final class ClassTables {
                                             title,
                                             drill.attempts().size()),
                                     "sw-strong"),
-                            items(drill, said, desk),
+                            wide(items(drill, said, desk), title),
                             Ui.text(
                                     texts.text(
                                             "class.reliability",
@@ -110,7 +109,9 @@ final class ClassTables {
         for (DecisionItem item : drill.items()) {
             long variant = drill.attempts().get(0).variant();
             String name = texts.text("desk.open", item.number());
-            grid.add(Ui.link(name, () -> desk.debrief(drill.scenario(), variant, item.number())), 0, row);
+            Hyperlink open = Ui.link(name, () -> desk.debrief(drill.scenario(), variant, item.number()));
+            open.setMinWidth(Region.USE_PREF_SIZE);
+            grid.add(open, 0, row);
             cell(grid, 1, row, Integer.toString(item.marks().n()));
             cell(grid, 2, row, said.number(item.marks().mean(), 0));
             cell(grid, 3, row, said.number(item.item().facility(), DECIMALS));
@@ -142,6 +143,15 @@ final class ClassTables {
         return box;
     }
 
+    /** A table that may be wider than the page. @param name for screen readers */
+    private static ScrollPane wide(GridPane grid, String name) {
+        ScrollPane wide = new ScrollPane(grid);
+        wide.setFitToHeight(true);
+        wide.setStyle("-fx-background-color: transparent; -fx-background: transparent;");
+        wide.setAccessibleText(name);
+        return wide;
+    }
+
     private static GridPane grid() {
         GridPane grid = new GridPane();
         grid.setHgap(14);
@@ -151,8 +161,7 @@ final class ClassTables {
 
     private static void head(GridPane grid, int column, String words) {
         Label label = Ui.text(words, "sw-label", "sw-quiet");
-        label.setMaxWidth(HEAD);
-        label.setPrefWidth(Region.USE_COMPUTED_SIZE);
+        label.setStyle("-fx-max-width: 7.5em;");
         grid.add(label, column, 0);
     }
 

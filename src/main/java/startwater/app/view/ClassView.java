@@ -3,32 +3,26 @@ package startwater.app.view;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 import javafx.beans.InvalidationListener;
 import javafx.beans.WeakInvalidationListener;
 import javafx.geometry.Insets;
-import javafx.scene.control.Button;
-import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
+import startwater.app.model.ClassExport;
 import startwater.app.model.ClassModel;
 import startwater.classroom.Attempt;
 import startwater.classroom.ClassWords;
 import startwater.classroom.Collector;
-import startwater.classroom.Finding;
-import startwater.classroom.HandedIn;
 import startwater.classroom.Handout;
+import startwater.classroom.Roster;
 import startwater.drill.Scenario;
+import startwater.page.Paper;
 import startwater.text.DrillWords;
 import startwater.text.Texts;
 
-/** The teacher's desk: hand out, collect, learners by skills, decisions. */
+/** The teacher's desk: hand out, collect, learners by skills, decisions, files to print and to keep. */
 public final class ClassView extends BorderPane {
-    private static final int SAMPLE = 5;
-
     private final ClassModel model;
     private final DrillWords words;
     private final ClassWords said;
@@ -45,7 +39,8 @@ public final class ClassView extends BorderPane {
         HAND_OUT("handOut"),
         COLLECT("collect"),
         LEARNERS("learners"),
-        DECISIONS("decisions");
+        DECISIONS("decisions"),
+        PAPER("paper");
 
         private final String key;
 
@@ -66,6 +61,19 @@ public final class ClassView extends BorderPane {
         /** A hand-out that the teacher picks, or null for any drill that ships. */
         @Nullable
         Handout handout();
+
+        /** The roster that the teacher picks, or null. */
+        @Nullable
+        Roster roster();
+
+        /** Keeps something of the class in a file that the teacher picks. */
+        void export(ClassExport export, List<Attempt> attempts, Roster roster, Paper paper);
+
+        /** Keeps a drill's sheet for learners in a file that the teacher picks. */
+        void worksheet(Scenario drill, Paper paper);
+
+        /** Keeps a drill's sheet for teachers. @param key whether to say what options are worth; takes some seconds */
+        void teacherSheet(Scenario drill, boolean key, Paper paper);
 
         /** Puts one decision to the room. */
         void debrief(Scenario scenario, long variant, int number);
@@ -90,6 +98,8 @@ public final class ClassView extends BorderPane {
         model.handedInProperty().addListener(told);
         model.runningProperty().addListener(told);
         model.failedProperty().addListener(told);
+        model.handoutProperty().addListener(told);
+        model.rosterProperty().addListener(told);
         open(Part.HAND_OUT);
     }
 
@@ -98,72 +108,16 @@ public final class ClassView extends BorderPane {
         part = wanted;
         parts.select(wanted);
         List<Attempt> attempts = Collector.counting(model.handedInProperty().get());
+        Roster roster = model.rosterProperty().get();
         VBox page =
                 switch (wanted) {
                     case HAND_OUT -> giving;
-                    case COLLECT -> collect();
-                    case LEARNERS -> ClassTables.learners(attempts, said, ZoneId.systemDefault());
+                    case COLLECT -> new CollectPane(model, said, desk);
+                    case LEARNERS -> ClassTables.learners(attempts, roster, said, ZoneId.systemDefault());
                     case DECISIONS -> ClassTables.decisions(attempts, words, said, desk);
+                    case PAPER -> new PaperPane(drills, attempts, roster, words, desk);
                 };
         page.setPadding(new Insets(0, 24, 24, 32));
         setCenter(Ui.scroll(page));
-    }
-
-    private VBox collect() {
-        boolean running = model.runningProperty().get();
-        List<HandedIn> all = model.handedInProperty().get();
-        Button choose = Ui.button(texts.text("desk.choose"), "sw-primary", () -> {
-            Path folder = desk.folder();
-            if (folder != null) {
-                model.collect(folder, desk.handout());
-            }
-        });
-        choose.setId("choose");
-        choose.setDisable(running);
-        Button again = Ui.button(texts.text("desk.again"), "", () -> model.markAgain(SAMPLE));
-        again.setId("again");
-        again.setDisable(running || all.isEmpty());
-        VBox page = new VBox(14, Ui.text(texts.text("desk.collectHow"), "sw-quiet"), Ui.row(12, choose, again));
-        if (running) {
-            ProgressBar bar = new ProgressBar();
-            bar.progressProperty().bind(model.progressProperty());
-            bar.setAccessibleText(texts.text("desk.progress"));
-            Button stop = Ui.button(texts.text("desk.stop"), "", model::stop);
-            stop.setId("stop");
-            page.getChildren().add(Ui.row(12, bar, stop));
-        }
-        Path failed = model.failedProperty().get();
-        if (failed != null) {
-            page.getChildren().add(Ui.text(texts.text("class.noFolder", failed), "sw-danger"));
-        }
-        if (!all.isEmpty()) {
-            page.getChildren().addAll(report(all));
-        }
-        page.getChildren()
-                .addAll(
-                        Ui.text(texts.text("privacy.title"), "sw-strong"),
-                        Ui.text(texts.text("privacy.body"), "sw-label", "sw-quiet"));
-        return page;
-    }
-
-    private List<javafx.scene.Node> report(List<HandedIn> all) {
-        Map<Finding.Status, Long> counts =
-                all.stream().collect(Collectors.groupingBy(HandedIn::status, TreeMap::new, Collectors.counting()));
-        String counted = counts.entrySet().stream()
-                .map(e -> texts.text("class.counts", said.status(e.getKey()), e.getValue()))
-                .collect(Collectors.joining(",  "));
-        VBox odd = new VBox(6);
-        all.stream().filter(h -> !h.findings().isEmpty()).forEach(h -> odd.getChildren()
-                .add(Ui.text(h.learner() + " – "
-                        + h.findings().stream().map(said::finding).distinct().collect(Collectors.joining(" ")))));
-        if (odd.getChildren().isEmpty()) {
-            odd.getChildren().add(Ui.text(texts.text("class.none"), "sw-quiet"));
-        }
-        return List.of(
-                Ui.text(texts.text("class.files", all.size()) + "  " + counted),
-                Ui.text(texts.text(
-                        "class.second", all.stream().filter(HandedIn::checked).count())),
-                Ui.text(texts.text("class.flagged"), "sw-strong"),
-                odd);
     }
 }

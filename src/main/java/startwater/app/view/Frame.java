@@ -3,7 +3,6 @@ package startwater.app.view;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.layout.Region;
-import org.jspecify.annotations.Nullable;
 import startwater.app.Desk;
 import startwater.content.Library;
 import startwater.text.DrillWords;
@@ -21,8 +20,8 @@ interface Frame {
 
     Banner banner();
 
-    /** The window, for the choosers of the system; null while there is none. */
-    javafx.stage.@Nullable Window window();
+    /** Who asks for files and folders. */
+    Picker picker();
 
     /** Goes to a page. @param page makes it, and makes it anew when language, look or text size change */
     void go(Place where, Supplier<Region> page);

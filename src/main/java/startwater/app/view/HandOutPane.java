@@ -83,12 +83,12 @@ final class HandOutPane extends VBox {
                         shelf,
                         Ui.text(texts.text("desk.whichLessons"), "sw-strong"),
                         reading,
-                        Ui.row(16, tanks, modes),
+                        new FlowPane(16, 8, tanks, modes),
                         field("desk.name", title, 30),
                         field("desk.until", deadline, 30),
                         field("desk.seed", seed, 6),
                         wrong,
-                        Ui.row(16, keep, why));
+                        new FlowPane(16, 8, keep, why));
         check.run();
     }
 

@@ -32,7 +32,7 @@ final class HandoutPage extends BorderPane {
         VBox page = new VBox(
                 12,
                 Ui.text(texts.text("desk.handedOut"), "sw-strong", "sw-quiet"),
-                Ui.text(handout.title().isBlank() ? contents(handout, words) : handout.title(), "sw-title"),
+                Ui.text(name(handout, words), "sw-title"),
                 Ui.text(texts.text(exam ? "desk.examSays" : "desk.practiceSays"), "sw-sentence"));
         if (!handout.deadline().isBlank()) {
             page.getChildren().add(Ui.text(texts.text("desk.untilSays", handout.deadline()), "sw-strong"));
@@ -69,8 +69,11 @@ final class HandoutPage extends BorderPane {
         setCenter(Ui.scroll(page));
     }
 
-    /** What to call a hand-out without a title. */
-    private static String contents(Handout handout, DrillWords words) {
+    /** What to call a hand-out: its title, or what is in it. */
+    static String name(Handout handout, DrillWords words) {
+        if (!handout.title().isBlank()) {
+            return handout.title();
+        }
         return handout.drills().stream()
                 .map(drill -> words.scenario(drill.scenario()).title())
                 .reduce((a, b) -> a + ", " + b)

@@ -1,7 +1,7 @@
 package startwater.app.view;
 
-import java.io.File;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -14,7 +14,6 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 import startwater.app.Desk;
 import startwater.cli.Notices;
 import startwater.record.LearnerFile;
@@ -26,22 +25,26 @@ import startwater.text.Texts;
 final class LearnerPage extends VBox {
     private static final double READING_WIDTH = 640;
     private static final int NAME_COLUMNS = 22;
+    private static final String ENDING = ".jsonl";
 
     private final Desk desk;
     private final Texts texts;
+    private final Picker picker;
     private final Runnable chosen;
     private final Runnable changed;
     private final Label said = Ui.text("", "sw-danger");
     private final VBox confirm = new VBox(8);
 
     /**
+     * @param picker asks where a copy is to go
      * @param chosen goes on once a learner is chosen
      * @param changed makes the page anew after something has changed about the learner
      */
-    LearnerPage(Desk desk, Texts texts, Runnable chosen, Runnable changed) {
+    LearnerPage(Desk desk, Texts texts, Picker picker, Runnable chosen, Runnable changed) {
         super(24);
         this.desk = desk;
         this.texts = texts;
+        this.picker = picker;
         this.chosen = chosen;
         this.changed = changed;
         setPadding(new Insets(28, 24, 24, 32));
@@ -152,13 +155,13 @@ final class LearnerPage extends VBox {
     }
 
     private void export(LearnerFile file, String name) {
-        FileChooser where = new FileChooser();
-        where.setTitle(texts.text("learner.exportTitle", name));
-        where.setInitialFileName(file.key() + ".jsonl");
-        File to = where.showSaveDialog(getScene().getWindow());
+        Path to = picker.save(
+                texts.text("learner.exportTitle", name),
+                file.key() + ENDING,
+                List.of(new Picker.Kind(texts.text("learner.files"), ENDING)));
         if (to != null) {
             try {
-                desk.learners().export(file.key(), to.toPath());
+                desk.learners().export(file.key(), to);
                 tell(texts.text("learner.exported", to));
             } catch (IOException failed) {
                 said.setText(

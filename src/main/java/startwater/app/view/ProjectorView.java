@@ -3,6 +3,7 @@ package startwater.app.view;
 import java.util.stream.Collectors;
 import javafx.geometry.HPos;
 import javafx.geometry.Insets;
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -24,13 +25,16 @@ import startwater.text.Texts;
  */
 public final class ProjectorView extends StackPane {
     private static final String LARGE = "-fx-font-size: 28pt;";
-    private static final double LETTER_PERCENT = 6;
-    private static final double WORDS_PERCENT = 54;
-    private static final double HANDS_PERCENT = 22;
+    private static final String SLIM = "-fx-padding: 0 16 0 16;";
+    private static final double LETTER_PERCENT = 5;
+    private static final double WORDS_PERCENT = 50;
+    private static final double HANDS_PERCENT = 8;
+    private static final double KEYS_PERCENT = 24;
 
     private final ProjectorModel model;
     private final DrillWords words;
     private final Texts texts;
+    private final BorderPane page = new BorderPane();
     private final GridPane rows = new GridPane();
     private final Label total = Ui.text("");
 
@@ -40,21 +44,10 @@ public final class ProjectorView extends StackPane {
         this.words = words;
         this.texts = words.texts();
         // Not on this node itself: where it is the root, the look writes its own size over it.
-        BorderPane page = new BorderPane();
         page.setStyle(LARGE);
-        page.setPadding(new Insets(16, 28, 16, 28));
-        page.setTop(facts());
+        page.setPadding(new Insets(10, 28, 8, 28));
         getChildren().add(page);
-        for (double percent : new double[] {LETTER_PERCENT, WORDS_PERCENT, HANDS_PERCENT}) {
-            ColumnConstraints column = new ColumnConstraints();
-            column.setPercentWidth(percent);
-            rows.getColumnConstraints().add(column);
-        }
-        ColumnConstraints last = new ColumnConstraints();
-        last.setHgrow(Priority.ALWAYS);
-        last.setHalignment(HPos.RIGHT);
-        rows.getColumnConstraints().add(last);
-        rows.setVgap(8);
+        rows.setVgap(2);
         rows.setHgap(12);
         page.setCenter(Ui.scroll(rows));
         Button reveal = Ui.button(texts.text("proj.reveal"), "sw-primary", model::reveal);
@@ -62,6 +55,8 @@ public final class ProjectorView extends StackPane {
         reveal.disableProperty().bind(model.revealedProperty());
         Button back = Ui.button(texts.text("proj.close"), "", close);
         back.setId("close-projector");
+        reveal.setStyle("-fx-font-size: 1em; -fx-padding: 4 20 4 20;");
+        back.setStyle("-fx-padding: 4 20 4 20;");
         HBox bottom = Ui.row(24, total, Ui.grow(), back, reveal);
         bottom.setPadding(new Insets(8, 0, 0, 0));
         page.setBottom(bottom);
@@ -71,7 +66,25 @@ public final class ProjectorView extends StackPane {
         show();
     }
 
-    private VBox facts() {
+    /** While hands are counted the words have most of the room; then what each option is worth shares it. */
+    private void columns(boolean open) {
+        rows.getColumnConstraints().clear();
+        double[] percents = open
+                ? new double[] {LETTER_PERCENT, WORDS_PERCENT - HANDS_PERCENT, HANDS_PERCENT}
+                : new double[] {LETTER_PERCENT, 100 - LETTER_PERCENT - KEYS_PERCENT};
+        for (double percent : percents) {
+            ColumnConstraints column = new ColumnConstraints();
+            column.setPercentWidth(percent);
+            rows.getColumnConstraints().add(column);
+        }
+        ColumnConstraints last = new ColumnConstraints();
+        last.setHgrow(Priority.ALWAYS);
+        last.setHalignment(HPos.RIGHT);
+        rows.getColumnConstraints().add(last);
+    }
+
+    /** What was seen and read; once all is revealed the room knows what was seen, and the options need its place. */
+    private VBox facts(boolean open) {
         String read = model.visit().written().stream()
                 .map(w -> words.pad(w.pad()) + " " + words.written(w))
                 .collect(Collectors.joining(",  "));
@@ -83,6 +96,9 @@ public final class ProjectorView extends StackPane {
                         "sw-strong"),
                 Ui.text(String.join(" ", words.sight(model.visit().seen()))),
                 Ui.text(read));
+        if (open) {
+            facts.getChildren().remove(1);
+        }
         facts.setPadding(new Insets(0, 0, 12, 0));
         return facts;
     }
@@ -108,6 +124,8 @@ public final class ProjectorView extends StackPane {
         boolean fish = model.scenario().fish() != null;
         boolean open = model.revealedProperty().get();
         total.setText(texts.text("proj.hands", model.handsProperty().get()));
+        columns(open);
+        page.setTop(facts(open));
         int row = 0;
         for (ProjectorModel.Choice c : model.choices()) {
             String said = words.option(c.option().decision(), fish);
@@ -115,7 +133,7 @@ public final class ProjectorView extends StackPane {
             Label what = Ui.text(open && c.best() ? "✓ " + said : said, open && c.best() ? "sw-strong" : "sw-ink");
             rows.add(letter, 0, row);
             rows.add(what, 1, row);
-            rows.add(hands(c, said, open), 2, row);
+            rows.add(open ? count(c, said) : hands(c, said), 2, row);
             if (open) {
                 rows.add(Ui.text(worth(c, fish)), 3, row);
             }
@@ -129,19 +147,24 @@ public final class ProjectorView extends StackPane {
         }
     }
 
-    private HBox hands(ProjectorModel.Choice c, String said, boolean open) {
+    private Label count(ProjectorModel.Choice c, String said) {
         Label count = new Label(Integer.toString(c.hands().get()));
         count.setMinWidth(64);
+        count.setAlignment(Pos.CENTER);
         count.setAccessibleText(texts.text("proj.handsFor", c.hands().get(), said));
+        return count;
+    }
+
+    private HBox hands(ProjectorModel.Choice c, String said) {
         Button less = Ui.button("−", "", () -> model.raise(c.letter(), -1));
         less.setId("less-" + c.letter());
         less.setAccessibleText(texts.text("proj.less", said));
         Button more = Ui.button("+", "", () -> model.raise(c.letter(), 1));
         more.setId("more-" + c.letter());
         more.setAccessibleText(texts.text("proj.more", said));
-        less.setDisable(open);
-        more.setDisable(open);
-        return Ui.row(10, less, count, more);
+        less.setStyle(SLIM);
+        more.setStyle(SLIM);
+        return Ui.row(10, less, count(c, said), more);
     }
 
     private String worth(ProjectorModel.Choice c, boolean fish) {

@@ -23,6 +23,7 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import startwater.app.model.RehearsalModel;
 import startwater.app.theme.Look;
+import startwater.page.Pdf;
 import startwater.rehearse.Entry;
 import startwater.rehearse.Rehearsal;
 import startwater.rehearse.RehearseTexts;
@@ -180,11 +181,16 @@ public final class RehearsalView extends BorderPane {
         Button print = Ui.button(
                 texts.text("rehwin.print"),
                 "",
-                () -> written(() -> model.list(texts), actions.show(), "rehwin.listed"));
+                () -> written(() -> model.list(texts, ".html"), actions.show(), "rehwin.listed"));
+        Button pdf = Ui.button(
+                texts.text("rehwin.pdf"),
+                "",
+                () -> written(() -> model.list(texts, Pdf.ENDING), actions.show(), "rehwin.listed"));
+        pdf.setId("pdf");
         save.setId("save");
         play.setId("play");
         print.setId("print");
-        FlowPane buttons = new FlowPane(8, 8, expect, stop, progress, save, play, print);
+        FlowPane buttons = new FlowPane(8, 8, expect, stop, progress, save, play, print, pdf);
         buttons.setRowValignment(javafx.geometry.VPos.CENTER);
         outlook.setPadding(new Insets(4, 16, 12, 0));
         said.managedProperty().bind(said.textProperty().isNotEmpty());

@@ -30,6 +30,7 @@ import startwater.app.model.RehearsalModel;
 import startwater.app.theme.Look;
 import startwater.app.theme.Theme;
 import startwater.classroom.ClassWords;
+import startwater.classroom.Handout;
 import startwater.content.CourseShelf;
 import startwater.content.Lesson;
 import startwater.content.Library;
@@ -78,6 +79,8 @@ public final class Shell extends BorderPane implements Frame, SideBar.Acts {
     private Runnable whenKnown = () -> {};
 
     private Consumer<Path> browser = page -> {};
+    private Picker picker =
+            new SystemPicker(() -> getScene() == null ? null : getScene().getWindow());
 
     public Shell(Language language, Desk desk) {
         this(language, desk, Library.shipped());
@@ -239,8 +242,8 @@ public final class Shell extends BorderPane implements Frame, SideBar.Acts {
     }
 
     @Override
-    public javafx.stage.@Nullable Window window() {
-        return getScene() == null ? null : getScene().getWindow();
+    public Picker picker() {
+        return picker;
     }
 
     @Override
@@ -350,13 +353,23 @@ public final class Shell extends BorderPane implements Frame, SideBar.Acts {
         }
     }
 
+    /** Who asks for files and folders: the choosers of the system, unless another is given. */
+    void pickFilesWith(Picker other) {
+        picker = other;
+    }
+
+    /** Shows a learner what a teacher handed out. */
+    void handedOut(Handout given) {
+        classes.open(given);
+    }
+
     /** How a page to print is shown: the window knows a browser. */
     public void showPagesIn(Consumer<Path> shown) {
         browser = shown;
     }
 
     private Region learnerPage() {
-        return Ui.scroll(new LearnerPage(desk, words.texts(), this::enter, () -> {
+        return Ui.scroll(new LearnerPage(desk, words.texts(), picker, this::enter, () -> {
             if (desk.chosen()) {
                 refresh();
             } else {

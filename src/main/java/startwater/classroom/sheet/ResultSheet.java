@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -15,6 +16,7 @@ import startwater.classroom.Attempt;
 import startwater.classroom.ClassWords;
 import startwater.classroom.Step;
 import startwater.page.Html;
+import startwater.page.Paper;
 import startwater.record.Entry;
 import startwater.text.DrillWords;
 import startwater.text.Texts;
@@ -46,13 +48,25 @@ public final class ResultSheet {
 
     /** Results of all learners, a page each. */
     public String results(List<Attempt> attempts) {
-        Html html = paper.page(texts.language().code(), texts.text("result.title"));
+        Html html = paper.untitled(texts.language().code(), texts.text("result.title"));
         byLearner(attempts).forEach((learner, own) -> {
-            html.raw("<section class=\"sheet\">").tag("h2", shown.apply(learner));
+            begin(html, "result.title");
+            html.tag("h2", shown.apply(learner));
             own.forEach(a -> result(html, a));
             html.tag("p", "quiet", texts.text("caution")).raw("</section>");
         });
         return html.page();
+    }
+
+    /** A learner's own sheet, with the title on it: sheets are handed out one by one. */
+    private void begin(Html html, String title) {
+        html.raw("<section class=\"sheet\">").tag("h1", texts.text(title));
+    }
+
+    /** A word as the head of a column. */
+    private String head(String key) {
+        String word = texts.text(key);
+        return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
     }
 
     private void result(Html html, Attempt a) {
@@ -62,8 +76,8 @@ public final class ResultSheet {
         html.raw("<table>");
         html.row(
                 "th",
-                texts.text("class.decision"),
-                texts.text("class.mark"),
+                head("class.decision"),
+                head("class.mark"),
                 "",
                 texts.text("result.done"),
                 texts.text("result.best"));
@@ -83,10 +97,10 @@ public final class ResultSheet {
 
     /** Records of completion of all learners who finished something, a page each. */
     public String completions(List<Attempt> attempts) {
-        Html html = paper.page(texts.language().code(), texts.text("done.title"));
+        Html html = paper.untitled(texts.language().code(), texts.text("done.title"));
         List<Attempt> whole = attempts.stream().filter(Attempt::whole).toList();
         byLearner(whole).forEach((learner, own) -> {
-            html.raw("<section class=\"sheet\">");
+            begin(html, "done.title");
             html.raw("<p>" + Html.text(texts.text("done.name")) + " <span class=\"blank\">"
                     + Html.text(shown.apply(learner)) + "&#160;</span></p>");
             html.tag("p", texts.text("done.says")).raw("<table>");
@@ -94,7 +108,7 @@ public final class ResultSheet {
                     "th",
                     texts.text("done.drill"),
                     texts.text("done.day"),
-                    texts.text("class.mark"),
+                    head("class.mark"),
                     texts.text("done.tank"));
             own.forEach(a -> html.row(
                     "td",

@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import startwater.drill.Prediction;
 import startwater.drill.Scenario;
 import startwater.page.Html;
+import startwater.page.Paper;
 import startwater.strip.Pad;
 import startwater.text.DrillWords;
 import startwater.text.Texts;
@@ -47,8 +48,8 @@ public final class Worksheet {
                     .collect(Collectors.joining());
             int idle = 9 - pad.scale().blocks();
             html.raw("<tr><td>" + Html.text(said.padAndUnit(pad)) + "</td>" + blocks
-                    + (idle > 0 ? "<td colspan=\"" + idle + "\"></td>" : "") + "<td>"
-                    + Html.text(texts.text("work.written")) + " ____</td></tr>");
+                    + (idle > 0 ? "<td colspan=\"" + idle + "\"></td>" : "") + "<td class=\"write\">"
+                    + Html.text(texts.text("work.written")) + "</td></tr>");
         }
         html.raw("</table>");
     }

@@ -30,7 +30,7 @@ class ClassModelTest {
     void aFolderIsTakenInBehindTheWindow() throws IOException {
         Files.writeString(folder.resolve("x" + AttemptsFile.ENDING), "nothing\n");
         ClassModel model = model();
-        model.collect(folder, null);
+        model.collect(folder);
         assertThat(model.runningProperty().get()).isTrue();
         assertThat(model.handedInProperty().get()).isEmpty();
         background.pop().run();
@@ -41,8 +41,8 @@ class ClassModelTest {
     @Test
     void oneThingAtATime() {
         ClassModel model = model();
-        model.collect(folder, null);
-        model.collect(folder, null);
+        model.collect(folder);
+        model.collect(folder);
         model.markAgain(3);
         assertThat(background).hasSize(1);
     }
@@ -50,7 +50,7 @@ class ClassModelTest {
     @Test
     void aFolderThatIsNotThereIsSaid() {
         ClassModel model = model();
-        model.collect(folder.resolve("none"), null);
+        model.collect(folder.resolve("none"));
         background.pop().run();
         assertThat(model.failedProperty().get()).isEqualTo(folder.resolve("none"));
         assertThat(model.runningProperty().get()).isFalse();

@@ -53,6 +53,7 @@ class ClassViewTest {
                     }
                 }
             }
+            view.open(ClassView.Part.DECISIONS);
             assertThat(all(view).stream().filter(Hyperlink.class::isInstance)).hasSizeGreaterThan(3);
         });
     }

@@ -33,8 +33,10 @@ import startwater.app.theme.Token;
  * each and are looked at as pictures.
  */
 final class ScreenFindings {
-    /** Sizes of type, in design pixels: 13, 15, 18, 24 and 32, and the projector's multiples of them. */
+    /** Sizes of type, in design pixels: 13, 15, 18, 24 and 32. */
     private static final double[] TYPE = {13, 15, 18, 24, 32};
+    /** The size of type on the wall of a classroom, px: 28 points, whatever the look. */
+    private static final double WALL = 28 * 96 / 72.0;
     /** WCAG 2.2, 2.5.8: a target is at least 24 by 24 CSS pixels. */
     private static final double TARGET = 24;
     /** Boxes of letters have air around them; less than this in both directions is no overlap that can be seen. */
@@ -45,6 +47,8 @@ final class ScreenFindings {
     private final Set<Paint> colours;
     private final Set<String> found = new LinkedHashSet<>();
     private final List<Shown> words = new ArrayList<>();
+    /** How many pages that scroll sideways the node at hand lies in. */
+    private int aside;
 
     private record Shown(String text, Bounds bounds) {}
 
@@ -76,7 +80,8 @@ final class ScreenFindings {
         }
         @Nullable Bounds inner = clip;
         if (node instanceof ScrollPane pane) {
-            inner = pane.localToScene(pane.getBoundsInLocal());
+            inner = both(clip, pane.localToScene(pane.getBoundsInLocal()));
+            aside += sideways(pane) ? 1 : 0;
         }
         if (node instanceof Labeled labeled) {
             truncated(labeled);
@@ -95,6 +100,26 @@ final class ScreenFindings {
                 walk(child, inner);
             }
         }
+        if (node instanceof ScrollPane pane && sideways(pane)) {
+            aside--;
+        }
+    }
+
+    /** Whether what is past the right edge of a page can be scrolled to. */
+    private static boolean sideways(ScrollPane pane) {
+        return !pane.isFitToWidth() && pane.getHbarPolicy() != ScrollPane.ScrollBarPolicy.NEVER;
+    }
+
+    /** What can be seen through both, a page within a page. */
+    private static Bounds both(@Nullable Bounds outer, Bounds inner) {
+        if (outer == null) {
+            return inner;
+        }
+        double left = Math.max(outer.getMinX(), inner.getMinX());
+        double top = Math.max(outer.getMinY(), inner.getMinY());
+        double right = Math.min(outer.getMaxX(), inner.getMaxX());
+        double bottom = Math.min(outer.getMaxY(), inner.getMaxY());
+        return new BoundingBox(left, top, Math.max(0, right - left), Math.max(0, bottom - top));
     }
 
     private void truncated(Labeled labeled) {
@@ -118,11 +143,11 @@ final class ScreenFindings {
         Bounds at = text.localToScene(text.getBoundsInLocal());
         double left = clip == null ? 0 : Math.max(0, clip.getMinX());
         double right = clip == null ? width : Math.min(width, clip.getMaxX());
-        if (at.getMinX() < left - AIR || at.getMaxX() > right + AIR) {
+        if (aside == 0 && (at.getMinX() < left - AIR || at.getMaxX() > right + AIR)) {
             add("past the edge", text.getText());
         }
         double size = text.getFont().getSize() / scale;
-        boolean ours = false;
+        boolean ours = Math.abs(text.getFont().getSize() - WALL) < 0.26;
         for (double one : TYPE) {
             ours |= Math.abs(size - one) < 0.26;
         }

@@ -114,6 +114,7 @@ public final class ScreenGallery {
         Fx.run(() -> shell.getScene().getWindow().hide());
         RehearsalGallery.paint(pose, gallery.findings);
         progress(pose, gallery.findings);
+        ClassGallery.paint(pose, gallery.findings);
         return List.copyOf(gallery.findings);
     }
 
@@ -174,6 +175,24 @@ public final class ScreenGallery {
         awaitAny("#known-of");
         bottom();
         keep("end-bottom");
+        exam();
+    }
+
+    /** A drill of a hand-out as an exam: before and after the first strip, and what follows the decision. */
+    private void exam() throws InterruptedException {
+        Fx.run(() -> shell.handedOut(ClassGallery.handout()));
+        keep("handed-out");
+        press(id("handed-hungry-second-week"::equals));
+        awaitAny("#dip");
+        keep("exam");
+        press(id("dip"::equals));
+        for (int pad = 0; pad < PADS_OF_A_STRIP; pad++) {
+            press(id("write"::equals));
+        }
+        keep("exam-written");
+        press(id("go"::equals));
+        awaitAny("#dip");
+        keep("exam-next");
     }
 
     /** Reads what a look tells, decides as it stands, and looks back; the third visit is kept. */

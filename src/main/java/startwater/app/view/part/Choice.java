@@ -7,14 +7,13 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
+import javafx.scene.layout.FlowPane;
 
 /**
- * One of several, side by side in one outline. The tab key goes to the chosen one, the left and right keys choose another; as
+ * One of several, side by side in one outline; where they do not fit they go on in a second row. The tab key goes to the chosen one, the left and right keys choose another; as
  * with radio buttons a choice can be changed but not taken back.
  */
-public final class Choice extends HBox {
+public final class Choice extends FlowPane {
     private final IntegerProperty chosen = new SimpleIntegerProperty(this, "chosen", -1);
 
     /**
@@ -45,12 +44,25 @@ public final class Choice extends HBox {
         return chosen;
     }
 
+    @Override
+    protected double computePrefWidth(double height) {
+        double width = snappedLeftInset() + snappedRightInset();
+        for (Node segment : getManagedChildren()) {
+            width += snapSizeX(segment.prefWidth(-1));
+        }
+        return width;
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        return super.computePrefHeight(width < 0 ? computePrefWidth(-1) : width);
+    }
+
     private ToggleButton segment(String name, String label, int number) {
         ToggleButton segment = new ToggleButton(label);
         segment.setAccessibleRole(AccessibleRole.RADIO_BUTTON);
         segment.setAccessibleText(name + ": " + label);
         segment.setMaxWidth(Double.MAX_VALUE);
-        HBox.setHgrow(segment, Priority.ALWAYS);
         segment.setOnAction(event -> {
             chosen.set(number);
             mark();
