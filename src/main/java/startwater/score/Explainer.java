@@ -82,6 +82,9 @@ final class Explainer {
         if (scored.belief().log().last().written().isEmpty()) {
             say("said.nothing", Severity.HARM);
         }
+        if (SilentLog.is(scored.belief().scenario(), scored.belief().log())) {
+            say("said.silent", Severity.HARM);
+        }
         if (!book.fishIn()) {
             saidFishless();
             saidNursery();
@@ -310,7 +313,7 @@ final class Explainer {
         if (verdict.chosen().decision().stock() > 0 && !numbers.contains(14)) {
             numbers.add(14);
         }
-        if (tooColdOrWarmToFeed()) {
+        if (ruling.rules().contains(10) && !numbers.contains(10)) {
             numbers.add(10);
         }
         for (int number : numbers) {
@@ -326,13 +329,5 @@ final class Explainer {
                     trout ? 1.0 : 5.0,
                     trout ? 6.0 : 5.0);
         }
-    }
-
-    /** Whether the fish would take less than half of what they take at their best, for the temperature alone. */
-    private boolean tooColdOrWarmToFeed() {
-        Scenario.Fish fish = scored.belief().scenario().fishHereOrPlanned();
-        return fish != null
-                && book.fishIn()
-                && Species.byId(fish.species()).appetite().temperature(book.temperatureC()) < 0.5;
     }
 }

@@ -77,7 +77,7 @@ final class StartRules {
     private static Decision first(Notebook book, Decision d) {
         Stocking stocking = book.stocking();
         double share = Math.min(MOST_SHARE, Math.max(LEAST_SHARE, stocking.provedShare()));
-        double flush = book.value(Pad.NITRATE, 0) > NITRATE_MOST ? StandingRules.tempered(book, FLUSH) : 0;
+        double flush = book.value(Pad.NITRATE, 0) > NITRATE_MOST ? RuledDoses.tempered(book, FLUSH) : 0;
         return moved(stocking, d.withChange(flush), share).withFeed(stocking.provedShare() >= share ? 1 : HALF_RATION);
     }
 
