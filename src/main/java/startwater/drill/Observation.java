@@ -106,7 +106,7 @@ public final class Observation {
     /** Weather, power and what people did to the filter or the water is told; what stands or lies there is seen. */
     private static List<Scenario.Happening.Kind> told(Scenario s, int since, int until) {
         return s.events().stream()
-                .filter(h -> TankSim.minuteOf(h) > since && TankSim.minuteOf(h) <= until)
+                .filter(h -> h.minute() > since && h.minute() <= until)
                 .map(Scenario.Happening::kind)
                 .filter(k -> switch (k) {
                     case POWER_OFF, ROOM_TEMPERATURE, SOURCE_TEMPERATURE, DRIED, MEDICATED, SCRUBBED -> true;

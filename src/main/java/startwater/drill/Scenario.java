@@ -349,7 +349,17 @@ public record Scenario(
             /** A drug in the water that would kill this share of the filter. */
             MEDICATED,
             /** Somebody scrubs the filter under the tap. */
-            SCRUBBED
+            SCRUBBED;
+
+            /** Whether the keeper hears of it before: weather is forecast, a thermostat is set by plan; no device says when. */
+            public boolean foretold() {
+                return this == ROOM_TEMPERATURE || this == SOURCE_TEMPERATURE || this == SET_POINT;
+            }
+        }
+
+        /** When, minutes from the start of the system. */
+        public int minute() {
+            return (int) Math.rint(atDay * Calendar.DAY);
         }
     }
 

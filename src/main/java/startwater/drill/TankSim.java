@@ -1,5 +1,6 @@
 package startwater.drill;
 
+import java.util.List;
 import java.util.function.ObjDoubleConsumer;
 import org.jspecify.annotations.Nullable;
 import startwater.fish.Stressor;
@@ -39,6 +40,7 @@ public final class TankSim {
     private SourceWater source;
     private SourceWater treated;
     private @Nullable TankSim nursery;
+    private List<Scenario.Happening> events;
     private double changeEachDay;
     private double toCome;
     private double bag;
@@ -53,6 +55,7 @@ public final class TankSim {
         this.y = y;
         this.watch = watch;
         this.devices = devices;
+        this.events = scenario.events();
         this.source = draw.source();
         this.treated = source.neutralised(scenario.source().statedChlorineMgPerL());
         this.controls = devices.at(0, treated);
@@ -140,6 +143,7 @@ public final class TankSim {
         copy.source = source;
         copy.treated = treated;
         copy.nursery = nursery == null ? null : nursery.copy();
+        copy.events = events;
         copy.changeEachDay = changeEachDay;
         copy.toCome = toCome;
         copy.bag = bag;
@@ -147,6 +151,11 @@ public final class TankSim {
         copy.weighedAtC = weighedAtC;
         copy.minute = minute;
         return copy;
+    }
+
+    /** From here on these happen by themselves, and not what the scenario holds: for branches into what may come. */
+    public void expects(List<Scenario.Happening> happenings) {
+        events = List.copyOf(happenings);
     }
 
     /** Runs on to a minute under the standing orders. */
@@ -197,8 +206,8 @@ public final class TankSim {
     }
 
     private void happen() {
-        for (Scenario.Happening h : scenario.events()) {
-            if (minuteOf(h) == minute) {
+        for (Scenario.Happening h : events) {
+            if (h.minute() == minute) {
                 begin(h);
             }
         }
@@ -240,15 +249,11 @@ public final class TankSim {
 
     private int nextHappening() {
         int next = Math.min(devices.next(minute), fouling());
-        for (Scenario.Happening h : scenario.events()) {
-            int at = minuteOf(h);
+        for (Scenario.Happening h : events) {
+            int at = h.minute();
             next = at > minute ? Math.min(next, at) : next;
         }
         return next;
-    }
-
-    static int minuteOf(Scenario.Happening h) {
-        return (int) Math.rint(h.atDay() * Calendar.DAY);
     }
 
     /** Somebody is there and leaves the orders as they are; the ration is weighed for today's water. */

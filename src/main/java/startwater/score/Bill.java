@@ -22,4 +22,31 @@ record Bill(double[][] parts, double[][] deaths, double[] beside) {
             part[component.ordinal()] += cost;
         }
     }
+
+    /** The share of it that a way of this chance makes up. */
+    Bill times(double chance) {
+        Bill share = empty();
+        for (int k = 0; k < parts.length; k++) {
+            for (int c = 0; c < parts[k].length; c++) {
+                share.parts[k][c] = chance * parts[k][c];
+            }
+            for (int s = 0; s < deaths[k].length; s++) {
+                share.deaths[k][s] = chance * deaths[k][s];
+            }
+            share.beside[k] = chance * beside[k];
+        }
+        return share;
+    }
+
+    void add(Bill other) {
+        for (int k = 0; k < parts.length; k++) {
+            for (int c = 0; c < parts[k].length; c++) {
+                parts[k][c] += other.parts[k][c];
+            }
+            for (int s = 0; s < deaths[k].length; s++) {
+                deaths[k][s] += other.deaths[k][s];
+            }
+            beside[k] += other.beside[k];
+        }
+    }
 }

@@ -42,7 +42,7 @@ final class LossTable {
         FastStepper stepper = new FastStepper();
         for (int o = 0; o < all.length; o++) {
             if (all[o][water] == null) {
-                all[o][water] = rollout.follow(options.get(o), water, stepper, null, 0);
+                all[o][water] = rollout.follow(options.get(o), water, stepper);
             }
         }
     }

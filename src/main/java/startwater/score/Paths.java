@@ -68,7 +68,7 @@ final class Paths {
         double half = scored.belief().water(water).sim().draw().parameters().chlorideHalfMgPerL();
         int[] next = {0};
         scored.rollout()
-                .follow(
+                .watch(
                         scored.options().get(option),
                         water,
                         stepper,
@@ -95,7 +95,7 @@ final class Paths {
         double[][][] chances = new double[belief.waters()][Pad.values().length][];
         double[][] values = new double[Pad.values().length][belief.waters()];
         IntStream.range(0, belief.waters()).parallel().forEach(w -> {
-            TankSim sim = belief.water(w).sim().copy();
+            TankSim sim = scored.rollout().ahead(w);
             sim.act(scored.options().get(option));
             FastStepper stepper = new FastStepper();
             for (int t = belief.calendar().nextVisitAfter(now.minute());
@@ -160,7 +160,7 @@ final class Paths {
                 ownBands,
                 bestBands,
                 guidance(variable),
-                (acts() - now.minute()) / 60.0,
+                (scored.rollout().acts() - now.minute()) / 60.0,
                 fromLog(variable));
     }
 
@@ -238,7 +238,7 @@ final class Paths {
     /** Fall of the alkalinity under the choice alone, until somebody acts again, mg/L as CaCO3 a day; rising is below 0. */
     double alkalinityFallPerDay() {
         double[] weights = scored.belief().waterWeights();
-        int acts = acts();
+        int acts = scored.rollout().acts();
         int last = 0;
         while (last + 1 < minutes.length && minutes[last + 1] <= acts) {
             last++;
@@ -251,16 +251,6 @@ final class Paths {
     /** The alkalinity when the choice is done, mg/L as CaCO3. */
     Band alkalinityNow() {
         return Belief.band(alkalinity[0], scored.belief().waterWeights());
-    }
-
-    /** When somebody first acts again by the standing rules, min. */
-    private int acts() {
-        int now = scored.belief().log().last().minute();
-        int acts = scored.belief().calendar().nextVisitAfter(now);
-        while (acts - now < Calendar.DAY) {
-            acts = scored.belief().calendar().nextVisitAfter(acts);
-        }
-        return acts;
     }
 
     double guidance(Variable variable) {

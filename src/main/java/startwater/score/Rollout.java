@@ -1,5 +1,6 @@
 package startwater.score;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import startwater.biofilter.Nitrification;
 import startwater.drill.Calendar;
@@ -41,6 +42,7 @@ final class Rollout {
     private final double[][] noise;
     private final int visits;
     private final boolean loading;
+    private final List<Future> futures;
 
     Rollout(Belief belief, Notebook book) {
         this(belief, book, 1);
@@ -64,6 +66,37 @@ final class Rollout {
         }
         this.visits = count;
         this.noise = new double[belief.waters()][];
+        this.futures = Future.of(scenario, visit.minute(), acts());
+    }
+
+    /** When somebody first acts by the standing rules, min. */
+    int acts() {
+        int acts = calendar.nextVisitAfter(visit.minute());
+        while (acts - visit.minute() < repeatedDays * Calendar.DAY) {
+            acts = calendar.nextVisitAfter(acts);
+        }
+        return acts;
+    }
+
+    /** The ways in which things may go on by themselves before that. */
+    List<Future> futures() {
+        return futures;
+    }
+
+    /** A plausible water from the visit on. The ways are shared out over the waters by their chances. */
+    TankSim ahead(int water) {
+        return ahead(water, Future.at(futures, evenly(water)));
+    }
+
+    private TankSim ahead(int water, Future future) {
+        TankSim sim = belief.water(water).sim().copy();
+        sim.expects(future.events());
+        return sim;
+    }
+
+    /** Points that fill the unit interval evenly however many there are (van der Corput). */
+    private static double evenly(int number) {
+        return (Integer.reverse(number) >>> 1) / (double) (1L << 31);
     }
 
     double days() {
@@ -93,13 +126,28 @@ final class Rollout {
         void at(int minute, double[] y);
     }
 
+    /** Follows one option on one water, in the mean over all ways in which things may go on. */
+    Bill follow(Decision option, int water, FastStepper stepper) {
+        Bill mean = follow(option, ahead(water, futures.get(0)), water, stepper, null, 0);
+        for (int f = 1; f < futures.size(); f++) {
+            Future future = futures.get(f);
+            mean = f == 1 ? mean.times(futures.get(0).chance()) : mean;
+            mean.add(follow(option, ahead(water, future), water, stepper, null, 0).times(future.chance()));
+        }
+        return mean;
+    }
+
     /**
-     * Follows one option on one water.
+     * Shows how one option goes on one water, in one of the ways in which things may go on.
      *
-     * @param watcher sees the state at every visit and every {@code everyMinutes}, or null
+     * @param watcher sees the state at every visit and every {@code everyMinutes}
      */
-    Bill follow(Decision option, int water, FastStepper stepper, @Nullable Watcher watcher, int everyMinutes) {
-        TankSim sim = belief.water(water).sim().copy();
+    void watch(Decision option, int water, FastStepper stepper, Watcher watcher, int everyMinutes) {
+        follow(option, ahead(water), water, stepper, watcher, everyMinutes);
+    }
+
+    private Bill follow(
+            Decision option, TankSim sim, int water, FastStepper stepper, @Nullable Watcher watcher, int everyMinutes) {
         sim.fromHere();
         double[] before = sim.state().clone();
         Tally tally = loading ? new Tally(sim, Math.max(1, scenario.stockCount())) : null;
@@ -122,7 +170,7 @@ final class Rollout {
             if (Double.isNaN(ready) && proved(sim)) {
                 ready = (t - visit.minute()) / (double) Calendar.DAY;
             }
-            if (t - visit.minute() >= repeatedDays * Calendar.DAY) {
+            if (t - visit.minute() >= repeatedDays * Calendar.DAY || stands(sim, option)) {
                 orders = acts(sim, notes, water, 2 * number, false, tally);
                 jobs += jobs(orders);
             } else if (t - visit.minute() >= done * Calendar.DAY) {
@@ -152,6 +200,13 @@ final class Rollout {
         }
         deaths(bill, sim, tally);
         return bill;
+    }
+
+    /** Whether something stands that was to run: whoever comes sees to it and does not wait for the day to be over. */
+    private static boolean stands(TankSim sim, Decision option) {
+        return (!sim.controls().air() && option.air() != Decision.Air.OFF)
+                || (!sim.controls().pump() && option.pump())
+                || (!sim.heater() && option.heater());
     }
 
     /** Does what is decided, by the tank and by the book. */
