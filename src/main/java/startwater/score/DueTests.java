@@ -2,6 +2,7 @@ package startwater.score;
 
 import java.util.EnumSet;
 import java.util.Set;
+import startwater.drill.Scenario;
 import startwater.strip.Pad;
 
 /** Rules 12 and 15: what is to be tested when, and which reading is read again. */
@@ -13,12 +14,16 @@ final class DueTests {
 
     private static final double PRESSING_TOXIC = 0.06;
     private static final double PRESSING_NITRITE = 1;
-    /** A reading this many times what the books say, or as many times less, does not fit. */
-    private static final double ODD_FACTOR = 4;
+    /** Nitrogen over this many times what can be there does not fit, nor does a fall to the same share of it. */
+    private static final double ODD_FACTOR = 2;
+
+    private static final double ODD_FALL_SHARE = 0.25;
+    /** A filter may clear so much in a day, mg N/L; a greater fall does not fit. */
+    private static final double MOST_CLEARED = 4;
 
     private static final double ODD_PH = 0.8;
-    /** Readings under this tell each other apart badly, mg N/L. */
-    private static final double BLUR = 0.25;
+    /** The strip's own blur, mg N/L. */
+    private static final double BLUR = 0.5;
 
     private DueTests() {}
 
@@ -47,16 +52,22 @@ final class DueTests {
         return pads;
     }
 
-    /** Whether a reading of this visit does not fit what the books say. Without books everything fits. */
+    /**
+     * Whether a reading of this visit does not fit the books: more nitrogen in ammonia and nitrite than was there and than
+     * all feed can have made since, far less than a filter can have cleared, or another pH. Without books all fits.
+     */
     static boolean odd(Notebook book) {
-        return odd(book, Pad.AMMONIA)
-                || odd(book, Pad.NITRITE)
-                || Math.abs(book.value(Pad.PH) - book.expected(Pad.PH)) > ODD_PH;
+        double before = book.expected(Pad.AMMONIA) + book.expected(Pad.NITRITE);
+        double now = book.value(Pad.AMMONIA) + book.value(Pad.NITRITE);
+        double fed = book.fishIn() ? load(book) * Math.min(3, book.hoursSincePreviousVisit() / 24) : 0;
+        boolean tooHigh = now > ODD_FACTOR * (before + fed) + BLUR;
+        boolean tooLow = before - now > MOST_CLEARED && now < ODD_FALL_SHARE * before;
+        return tooHigh || tooLow || Math.abs(book.value(Pad.PH) - book.expected(Pad.PH)) > ODD_PH;
     }
 
-    private static boolean odd(Notebook book, Pad pad) {
-        double expected = Math.max(BLUR, book.expected(pad));
-        double read = Math.max(BLUR, book.value(pad));
-        return read > ODD_FACTOR * expected || expected > ODD_FACTOR * read;
+    /** Ammonia that the full ration makes in a day, mg N/L. */
+    private static double load(Notebook book) {
+        Scenario.Fish fish = book.scenario().fishHereOrPlanned();
+        return fish == null ? 0 : Stocking.loadMgPerLPerDay(book.scenario(), fish);
     }
 }

@@ -39,20 +39,23 @@ final class Stocking {
     Stocking(Scenario s) {
         Scenario.Fish fish = s.plannedFish();
         planned = fish == null ? 0 : fish.count();
-        plannedLoadMgPerLPerDay = fish == null
-                ? 0
-                : 1000
-                        * fish.count()
-                        * fish.massG()
-                        * Species.byId(fish.species()).feed().fractionAtBest(fish.massG())
-                        * FeedSums.TAN_PER_PROTEIN
-                        * fish.proteinPercent()
-                        / 100
-                        / s.system().volumeL();
+        plannedLoadMgPerLPerDay = fish == null ? 0 : loadMgPerLPerDay(s, fish);
         beside = s.nursery() != null;
         bagged = s.bagged();
         toCome = planned;
         mediaLeft = beside || bagged ? 1 : 0;
+    }
+
+    /** Ammonia that the full ration of these fish, at the mass on the sheet, makes in a day, mg N/L. */
+    static double loadMgPerLPerDay(Scenario s, Scenario.Fish fish) {
+        return 1000
+                * fish.count()
+                * fish.massG()
+                * Species.byId(fish.species()).feed().fractionAtBest(fish.massG())
+                * FeedSums.TAN_PER_PROTEIN
+                * fish.proteinPercent()
+                / 100
+                / s.system().volumeL();
     }
 
     private Stocking(Stocking of) {
