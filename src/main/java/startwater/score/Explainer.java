@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import startwater.drill.Decision;
-import startwater.drill.Scenario;
-import startwater.fish.Species;
 import startwater.fish.Stressor;
 import startwater.score.Verdict.Band;
 import startwater.score.Verdict.Line;
@@ -303,8 +301,7 @@ final class Explainer {
 
     private void rules() {
         StandingRules.Ruling ruling = new StandingRules().ruling(book);
-        StandingRules.AmmoniaSteps steps = StandingRules.stepsFor(book);
-        boolean trout = steps.equals(StandingRules.AmmoniaSteps.TROUT);
+        RuleLevels levels = RuleLevels.of(book.scenario());
         List<Integer> numbers =
                 new ArrayList<>(ruling.rules().stream().limit(RULES_SHOWN).toList());
         if (verdict.chosen().decision().filter() != Decision.FilterCare.LEAVE) {
@@ -320,14 +317,7 @@ final class Explainer {
             say(
                     "rule." + number,
                     Severity.RULE,
-                    ruling.decision().saltG(),
-                    ruling.decision(),
-                    steps.watch(),
-                    steps.act(),
-                    steps.stop(),
-                    trout ? 0.2 : 1.0,
-                    trout ? 1.0 : 5.0,
-                    trout ? 6.0 : 5.0);
+                    levels.told(ruling.decision().saltG(), ruling.decision()));
         }
     }
 }

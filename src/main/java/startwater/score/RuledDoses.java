@@ -36,8 +36,12 @@ final class RuledDoses {
         return missing > SHORT_SHARE * wanted ? Math.rint(Math.min(book.saltLeftG(), book.saltFor(missing))) : 0;
     }
 
-    /** Rule 7: towards 120 at 30 a day at most, g; none where the aired pH would then turn ammonia toxic. */
-    static double bicarbonate(Notebook book, double change, StandingRules.AmmoniaSteps steps) {
+    /**
+     * Rule 7: towards 120 at 30 a day at most, g; none where the aired pH would then turn ammonia toxic.
+     *
+     * @param stop toxic ammonia over which rule 4 speaks, mg N/L
+     */
+    static double bicarbonate(Notebook book, double change, double stop) {
         double alkalinity = book.value(Pad.ALKALINITY);
         if (!(alkalinity < LOW_ALKALINITY) || book.hoursSinceBuffer() < BUFFER_APART_HOURS) {
             return 0;
@@ -45,7 +49,7 @@ final class RuledDoses {
         double lift = Math.min(ALKALINITY_STEP, ALKALINITY_GOAL - alkalinity);
         double after =
                 book.toxicAmmonia() * (1 - change) * (alkalinity + lift) / Math.max(LEAST_ALKALINITY, alkalinity);
-        return after > steps.stop() ? 0 : Math.rint(Math.min(book.bicarbonateLeftG(), book.bicarbonateFor(lift)));
+        return after > stop ? 0 : Math.rint(Math.min(book.bicarbonateLeftG(), book.bicarbonateFor(lift)));
     }
 
     /** Rule 9: at most half at once, and no jump of more than two degrees. */

@@ -15,12 +15,6 @@ import startwater.strip.Pad;
  * guidance levels of the extension sheets named in the species files; the numbers are those of the table of rules.
  */
 public final class StandingRules implements Policy {
-    /** Rules 1-4, NH3-N mg/L: full ration below the first; half and a quarter change; half and half; none above. */
-    record AmmoniaSteps(double watch, double act, double stop) {
-        static final AmmoniaSteps WARM_WATER = new AmmoniaSteps(0.03, 0.06, 0.15);
-        static final AmmoniaSteps TROUT = new AmmoniaSteps(0.012, 0.025, 0.05);
-    }
-
     private static final double AWAY_HOURS = 24;
     private static final double TWICE_A_DAY_HOURS = 15;
     private static final double NIGHT_HOURS = 9;
@@ -102,7 +96,7 @@ public final class StandingRules implements Policy {
     }
 
     private static Decision withFish(Notebook book, Set<Integer> spoke) {
-        AmmoniaSteps steps = stepsFor(book);
+        RuleLevels levels = RuleLevels.of(book.scenario());
         double toxic = book.toxicAmmonia();
         double nitrite = book.value(Pad.NITRITE, 0);
         boolean away = book.hoursToNextVisit() > AWAY_HOURS + 1;
@@ -113,16 +107,16 @@ public final class StandingRules implements Policy {
         if (airShort(book) || !book.airSeenOn()) {
             spoke.add(8);
         }
-        if (toxic > steps.stop()) {
+        if (toxic > levels.stop()) {
             spoke.add(4);
             feed = 0;
             change = 0.5;
             again = !twice;
-        } else if (toxic > steps.act()) {
+        } else if (toxic > levels.act()) {
             spoke.add(3);
             feed = away ? 0 : 0.5;
             change = 0.5;
-        } else if (toxic > steps.watch()) {
+        } else if (toxic > levels.watch()) {
             spoke.add(2);
             feed = twice ? 1 : 0.5;
             change = 0.25;
@@ -130,8 +124,7 @@ public final class StandingRules implements Policy {
         if (nitrite >= MEASURABLE) {
             spoke.add(5);
         }
-        boolean trout = steps.equals(AmmoniaSteps.TROUT);
-        if ((nitrite > (trout ? 0.2 : 1) && shortOfChloride(book, nitrite)) || nitrite > (trout ? 1 : 5)) {
+        if ((nitrite > levels.nitriteShort() && shortOfChloride(book, nitrite)) || nitrite > levels.nitriteMuch()) {
             feed = Math.min(feed, 0.5);
             change = Math.max(change, 0.5);
             spoke.add(6);
@@ -148,7 +141,7 @@ public final class StandingRules implements Policy {
         Decision d = Decision.LEAVE_ALONE
                 .withChange(change)
                 .withSalt(RuledDoses.salt(book, nitrite, change))
-                .withBicarbonate(RuledDoses.bicarbonate(book, change, steps));
+                .withBicarbonate(RuledDoses.bicarbonate(book, change, levels.stop()));
         if (d.bicarbonateG() > 0) {
             spoke.add(7);
         }
@@ -174,7 +167,7 @@ public final class StandingRules implements Policy {
     }
 
     private static boolean airShort(Notebook book) {
-        return book.oxygenMgPerL() < (stepsFor(book).equals(AmmoniaSteps.TROUT) ? 6 : 5);
+        return book.oxygenMgPerL() < RuleLevels.of(book.scenario()).oxygen();
     }
 
     /** Rule 6: whether chloride stays short with all the salt that is left. */
@@ -209,12 +202,5 @@ public final class StandingRules implements Policy {
     private static boolean spareAir(Notebook book, boolean isShort) {
         boolean night = book.hoursToNextVisit() >= NIGHT_HOURS;
         return book.scenario().shelf().spareAirKlaPerHour() > 0 && (isShort || (night && book.airFailed()));
-    }
-
-    static AmmoniaSteps stepsFor(Notebook book) {
-        Scenario.Fish fish = book.scenario().fishHereOrPlanned();
-        return fish != null && Species.byId(fish.species()).shape() == Species.Shape.TROUT
-                ? AmmoniaSteps.TROUT
-                : AmmoniaSteps.WARM_WATER;
     }
 }

@@ -28,6 +28,7 @@ final class Stocking {
     private int toCome;
     private int moved;
     private int wentIn;
+    private int steps;
     private double mediaLeft;
     private double dosed = Double.NaN;
     private int dosedAt;
@@ -66,6 +67,7 @@ final class Stocking {
         toCome = of.toCome;
         moved = of.moved;
         wentIn = of.wentIn;
+        steps = of.steps;
         mediaLeft = of.mediaLeft;
         dosed = of.dosed;
         dosedAt = of.dosedAt;
@@ -111,6 +113,7 @@ final class Stocking {
         moved += wentIn;
         toCome -= wentIn;
         if (wentIn > 0) {
+            steps++;
             calm = 0;
             calmFrom = minute;
         }
@@ -139,6 +142,11 @@ final class Stocking {
     /** Fish moved or bought so far. */
     int moved() {
         return moved;
+    }
+
+    /** How many times fish were brought in. */
+    int steps() {
+        return steps;
     }
 
     /** Fish that the latest decision brought in. */
