@@ -7,7 +7,7 @@ import startwater.strip.Pad;
 
 /** Rules 12 and 15: what is to be tested when, and which reading is read again. */
 final class DueTests {
-    private static final double DAILY_HOURS = 20;
+    static final double DAILY_HOURS = 20;
     private static final double THIRD_DAY_HOURS = 68;
     /** Where rule 4 or 6 holds, or fish were found dead. */
     private static final double PRESSING_HOURS = 9;

@@ -87,6 +87,9 @@ public final class StandingRules implements Policy {
         } else {
             spoke.add(14);
             decision = StartRules.fishless(book);
+            if (book.hoursSince(Pad.AMMONIA) > DueTests.DAILY_HOURS) {
+                spoke.add(12);
+            }
         }
         if (book.flowPercent() < LOW_FLOW_PERCENT) {
             spoke.add(13);
