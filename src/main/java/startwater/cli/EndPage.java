@@ -31,6 +31,7 @@ final class EndPage {
             terminal.say(texts.text(end.passed() ? "play.endPassed" : "play.endNot", Math.rint(end.mark())));
         }
         terminal.say(words.scenario(run.scenario()).debrief());
+        words.rules(run.scenario()).forEach(terminal::say);
         terminal.say(texts.text("caution"));
     }
 

@@ -50,8 +50,7 @@ public final class TeacherSheet {
         html.tag("p", texts.text("sheet.replay"));
         html.tag("h2", texts.text("sheet.story")).tag("p", words.story()).tag("p", words.goal());
         html.tag("h2", texts.text("sheet.rules")).raw("<ul>");
-        DrillWords said = new DrillWords(texts);
-        drill.rules().forEach(rule -> html.tag("li", said.why().rule(rule)));
+        new DrillWords(texts).rules(drill).forEach(rule -> html.tag("li", rule));
         html.raw("</ul>").tag("p", words.debrief());
         html.tag("h2", texts.text("sheet.questions")).raw("<ol>");
         QUESTIONS.forEach(question -> html.tag("li", texts.text(question)));

@@ -36,16 +36,16 @@ final class CalendarRules {
 
     private void hours(Fields block, String key) {
         double earlier = -1;
-        boolean rising = true;
         for (Cell hour : block.items(key)) {
             if (hour.number() >= HOURS) {
                 faults.add(hour.line(), Complaint.HOUR_AFTER_DAY, "key", key, "value", hour.number());
             }
-            rising &= !(hour.number() <= earlier);
+            if (hour.number() <= earlier) {
+                faults.add(
+                        hour.line(), Complaint.HOURS_NOT_RISING, "key", key, "value", hour.number(), "before", earlier);
+                return;
+            }
             earlier = hour.number();
-        }
-        if (!rising) {
-            faults.add(block.line(key), Complaint.HOURS_NOT_RISING, "key", key);
         }
     }
 

@@ -41,6 +41,8 @@ public enum Complaint {
     NO_VALUE(Rule.R07, "key"),
     WANT_NUMBER(Rule.R07, "key", "value"),
     DECIMAL_COMMA(Rule.R07, "key", "value"),
+    CLOCK_TIME(Rule.R07, "key", "value"),
+    UNIT_IN_NUMBER(Rule.R07, "key", "value"),
     QUOTED_NUMBER(Rule.R07, "key", "value"),
     WANT_WHOLE(Rule.R07, "key", "value"),
     WANT_FLAG(Rule.R07, "key", "value"),
@@ -75,7 +77,7 @@ public enum Complaint {
 
     LONG_SENTENCE(Rule.R16, "key", "count", "most", "start"),
 
-    HOURS_NOT_RISING(Rule.R17, "key"),
+    HOURS_NOT_RISING(Rule.R17, "key", "value", "before"),
     HOUR_AFTER_DAY(Rule.R17, "key", "value"),
 
     DECISIONS_NOT_RISING(Rule.R18),

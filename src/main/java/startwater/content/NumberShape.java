@@ -16,6 +16,8 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 record NumberShape(double low, double high, boolean whole) implements Shape {
     private static final Pattern JSON_NUMBER = Pattern.compile("-?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][+-]?[0-9]+)?");
     private static final Pattern COMMA_NUMBER = Pattern.compile("-?[0-9]+,[0-9]+");
+    private static final Pattern CLOCK = Pattern.compile("[0-9]{1,2}:[0-9]{2}");
+    private static final Pattern WITH_UNIT = Pattern.compile("-?[0-9]+([.,][0-9]+)? ?[A-Za-z%µ°³/]+");
     private static final int LONGEST = 40;
 
     static NumberShape number(double low, double high) {
@@ -57,6 +59,12 @@ record NumberShape(double low, double high, boolean whole) implements Shape {
         }
         if (COMMA_NUMBER.matcher(text).matches()) {
             return Complaint.DECIMAL_COMMA;
+        }
+        if (CLOCK.matcher(text).matches()) {
+            return Complaint.CLOCK_TIME;
+        }
+        if (text.length() <= LONGEST && WITH_UNIT.matcher(text).matches()) {
+            return Complaint.UNIT_IN_NUMBER;
         }
         return whole ? Complaint.WANT_WHOLE : Complaint.WANT_NUMBER;
     }

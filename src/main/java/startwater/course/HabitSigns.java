@@ -39,7 +39,9 @@ final class HabitSigns {
         add(habits, Habit.SALTS_EVERY_READING, tested && salts && !(best.saltG() > 0));
         add(habits, Habit.SCRUBS_FILTER, own.filter() == FilterCare.SCRUB && best.filter() != FilterCare.SCRUB);
         add(habits, Habit.STOCKS_AT_ONCE, own.stock() >= ALL && best.stock() <= SOME);
+        // Who tests and does not write, and who does not test, leave the same log.
         add(habits, Habit.NEVER_TESTS, !tested);
+        add(habits, Habit.NEVER_WRITES, !tested);
         add(habits, Habit.AWAY_ALL_WEEK, idle && full && best.helpers() != FollowUp.NONE);
         return habits;
     }

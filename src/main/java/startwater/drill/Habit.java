@@ -12,6 +12,7 @@ public enum Habit {
     SALTS_EVERY_READING("salts-every-reading"),
     SCRUBS_FILTER("scrubs-filter"),
     STOCKS_AT_ONCE("stocks-at-once"),
+    NEVER_WRITES("never-writes"),
     NEVER_TESTS("never-tests"),
     AWAY_ALL_WEEK("away-all-week");
 

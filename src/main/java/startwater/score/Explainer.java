@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import startwater.drill.Decision;
-import startwater.drill.Scenario;
-import startwater.fish.Species;
 import startwater.fish.Stressor;
 import startwater.score.Verdict.Band;
 import startwater.score.Verdict.Line;
@@ -82,6 +80,9 @@ final class Explainer {
     private void said() {
         if (scored.belief().log().last().written().isEmpty()) {
             say("said.nothing", Severity.HARM);
+        }
+        if (SilentLog.is(scored.belief().scenario(), scored.belief().log())) {
+            say("said.silent", Severity.HARM);
         }
         if (!book.fishIn()) {
             saidFishless();
@@ -310,8 +311,7 @@ final class Explainer {
 
     private void rules() {
         StandingRules.Ruling ruling = new StandingRules().ruling(book);
-        StandingRules.AmmoniaSteps steps = StandingRules.stepsFor(book);
-        boolean trout = steps.equals(StandingRules.AmmoniaSteps.TROUT);
+        RuleLevels levels = RuleLevels.of(book.scenario());
         List<Integer> numbers =
                 new ArrayList<>(ruling.rules().stream().limit(RULES_SHOWN).toList());
         if (verdict.chosen().decision().filter() != Decision.FilterCare.LEAVE) {
@@ -320,29 +320,14 @@ final class Explainer {
         if (verdict.chosen().decision().stock() > 0 && !numbers.contains(14)) {
             numbers.add(14);
         }
-        if (tooColdOrWarmToFeed()) {
+        if (ruling.rules().contains(10) && !numbers.contains(10)) {
             numbers.add(10);
         }
         for (int number : numbers) {
             say(
                     "rule." + number,
                     Severity.RULE,
-                    ruling.decision().saltG(),
-                    ruling.decision(),
-                    steps.watch(),
-                    steps.act(),
-                    steps.stop(),
-                    trout ? 0.2 : 1.0,
-                    trout ? 1.0 : 5.0,
-                    trout ? 6.0 : 5.0);
+                    levels.told(ruling.decision().saltG(), ruling.decision()));
         }
-    }
-
-    /** Whether the fish would take less than half of what they take at their best, for the temperature alone. */
-    private boolean tooColdOrWarmToFeed() {
-        Scenario.Fish fish = scored.belief().scenario().fishHereOrPlanned();
-        return fish != null
-                && book.fishIn()
-                && Species.byId(fish.species()).appetite().temperature(book.temperatureC()) < 0.5;
     }
 }

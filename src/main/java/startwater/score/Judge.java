@@ -23,6 +23,8 @@ public final class Judge {
     private static final double DEADLY_DEATHS = 0.1;
 
     private static final double LEAST_MARK_IF_NOT_DEADLY = 50;
+    /** A decision on a log that has been silent for days is a guess, however well it fits. */
+    private static final double MOST_MARK_IF_SILENT = 50;
     /** A visit counts when its options spread this far, % of the stock. */
     private static final double SCORED_SPREAD = 0.4;
 
@@ -118,6 +120,9 @@ public final class Judge {
         if (arguable) {
             word = Verdict.Word.SOUND;
             mark = 100;
+        }
+        if (SilentLog.is(c.scenario(), c.log())) {
+            mark = Math.min(mark, MOST_MARK_IF_SILENT);
         }
         boolean credible = scored.belief().credible();
         if (!credible) {

@@ -25,6 +25,8 @@ public final class Notebook {
     private final double volumeL;
     private final double[] value = new double[Pad.values().length];
     private final int[] readAt = new int[Pad.values().length];
+    /** What the books say of each pad before it is read at this visit. */
+    private final double[] expected = new double[Pad.values().length];
     private int minute;
     private int nextVisit;
     private int previousVisit;
@@ -33,6 +35,9 @@ public final class Notebook {
     private @Nullable FishMood mood;
     private boolean airSeenOn = true;
     private int found;
+    private int foundBefore;
+    private double previousTemperatureC = Double.NaN;
+    private int bufferedAt = Integer.MIN_VALUE / 2;
     private int alive;
     private int flowPercent = 100;
     private boolean airFailed;
@@ -52,6 +57,7 @@ public final class Notebook {
         this.stocking = stocking;
         this.volumeL = scenario.system().volumeL();
         java.util.Arrays.fill(value, Double.NaN);
+        java.util.Arrays.fill(expected, Double.NaN);
         java.util.Arrays.fill(readAt, Integer.MIN_VALUE / 2);
         saltLeftG = scenario.shelf().saltG();
         bicarbonateLeftG = scenario.shelf().bicarbonateG();
@@ -63,6 +69,7 @@ public final class Notebook {
         Notebook copy = new Notebook(scenario, stocking.copy());
         System.arraycopy(value, 0, copy.value, 0, value.length);
         System.arraycopy(readAt, 0, copy.readAt, 0, readAt.length);
+        System.arraycopy(expected, 0, copy.expected, 0, expected.length);
         copy.minute = minute;
         copy.nextVisit = nextVisit;
         copy.previousVisit = previousVisit;
@@ -71,6 +78,9 @@ public final class Notebook {
         copy.mood = mood;
         copy.airSeenOn = airSeenOn;
         copy.found = found;
+        copy.foundBefore = foundBefore;
+        copy.previousTemperatureC = previousTemperatureC;
+        copy.bufferedAt = bufferedAt;
         copy.alive = alive;
         copy.flowPercent = flowPercent;
         copy.airFailed = airFailed;
@@ -141,9 +151,14 @@ public final class Notebook {
             int toCome) {}
 
     void arrive(int atMinute, int nextVisitMinute, Sight sight) {
-        previousVisit = minute == 0 ? previousVisit : minute;
+        if (minute != 0) {
+            previousVisit = minute;
+            previousTemperatureC = temperatureC;
+            foundBefore = found;
+        }
         minute = atMinute;
         nextVisit = nextVisitMinute;
+        System.arraycopy(value, 0, expected, 0, value.length);
         temperatureC = sight.temperatureC();
         oxygenMgPerL = sight.oxygenMgPerL();
         mood = sight.mood();
@@ -176,9 +191,12 @@ public final class Notebook {
                 .withAmmoniumChloride(Math.min(d.ammoniumChlorideG(), ammoniumLeftG));
     }
 
-    /** Loses every reading and what it proved, but not when it was taken. */
+    /** Loses every reading, what it proved and what was given, but not when it was taken. */
     void forget() {
         java.util.Arrays.fill(value, Double.NaN);
+        java.util.Arrays.fill(expected, Double.NaN);
+        bufferedAt = Integer.MIN_VALUE / 2;
+        last = Decision.LEAVE_ALONE;
         stocking.forget();
     }
 
@@ -199,6 +217,9 @@ public final class Notebook {
         saltLeftG = Math.max(0, saltLeftG - d.saltG());
         bicarbonateLeftG = Math.max(0, bicarbonateLeftG - d.bicarbonateG());
         ammoniumLeftG = Math.max(0, ammoniumLeftG - d.ammoniumChlorideG());
+        if (d.bicarbonateG() > 0) {
+            bufferedAt = minute;
+        }
         stocking.did(d, minute, value(Pad.AMMONIA, dosed));
         last = d;
         decisions++;
@@ -228,6 +249,21 @@ public final class Notebook {
     public double value(Pad pad, double otherwise) {
         double v = value[pad.ordinal()];
         return Double.isNaN(v) ? otherwise : v;
+    }
+
+    /** What the books said of this pad when the keeper came, before it was read; NaN where it never was. */
+    double expected(Pad pad) {
+        return expected[pad.ordinal()];
+    }
+
+    /** Hours since bicarbonate was given; huge where it never was. */
+    double hoursSinceBuffer() {
+        return (minute - (double) bufferedAt) / 60;
+    }
+
+    /** °C by which the water has cooled since the visit before; 0 where there was none. */
+    double cooledC() {
+        return Double.isNaN(previousTemperatureC) ? 0 : Math.max(0, previousTemperatureC - temperatureC);
     }
 
     /** Hours since this pad was read; huge where it never was. */
@@ -305,6 +341,11 @@ public final class Notebook {
 
     public int found() {
         return found;
+    }
+
+    /** Dead fish found at the visit before this one. */
+    int foundBefore() {
+        return foundBefore;
     }
 
     public int alive() {

@@ -13,6 +13,11 @@ public interface Policy {
     /** Which pads it reads at this visit; may be none. */
     Set<Pad> tests(Notebook book);
 
+    /** Whether what it has just read is so odd that it dips a second strip and goes by that. */
+    default boolean testsAgain(Notebook book) {
+        return false;
+    }
+
     /** What it does at this visit, after reading. */
     Decision decide(Notebook book);
 

@@ -62,6 +62,16 @@ public final class PolicyPlayer {
 
     private static void test(DrillRun run, Policy policy, Notebook book) {
         Set<Pad> pads = policy.tests(book);
+        dip(run, pads, policy, book);
+        if (!pads.isEmpty() && policy.testsAgain(book)) {
+            dip(run, pads, policy, book);
+        }
+        if (pads.contains(Pad.CHLORIDE) && run.chlorideStripsLeft() > 0) {
+            read(run, run.dipChloride(), Pad.CHLORIDE, policy, book);
+        }
+    }
+
+    private static void dip(DrillRun run, Set<Pad> pads, Policy policy, Notebook book) {
         if (pads.stream().anyMatch(p -> p != Pad.CHLORIDE) && run.stripsLeft() > 0) {
             DippedStrip strip = run.dip(1);
             for (Pad pad : pads) {
@@ -69,9 +79,6 @@ public final class PolicyPlayer {
                     read(run, strip, pad, policy, book);
                 }
             }
-        }
-        if (pads.contains(Pad.CHLORIDE) && run.chlorideStripsLeft() > 0) {
-            read(run, run.dipChloride(), Pad.CHLORIDE, policy, book);
         }
     }
 

@@ -21,7 +21,7 @@ final class StartRules {
     private static final double FLUSH = 0.5;
     private static final double LEAST_SHARE = 0.2;
     private static final double MOST_SHARE = 0.5;
-    /** Feed that goes with a share which is more than was proved. */
+    /** Feed of the first days after the first fish. */
     private static final double HALF_RATION = 0.5;
 
     private static final int PROOFS = 2;
@@ -77,8 +77,8 @@ final class StartRules {
     private static Decision first(Notebook book, Decision d) {
         Stocking stocking = book.stocking();
         double share = Math.min(MOST_SHARE, Math.max(LEAST_SHARE, stocking.provedShare()));
-        double flush = book.value(Pad.NITRATE, 0) > NITRATE_MOST ? StandingRules.tempered(book, FLUSH) : 0;
-        return moved(stocking, d.withChange(flush), share).withFeed(stocking.provedShare() >= share ? 1 : HALF_RATION);
+        double flush = book.value(Pad.NITRATE, 0) > NITRATE_MOST ? RuledDoses.tempered(book, FLUSH) : 0;
+        return moved(stocking, d.withChange(flush), share).withFeed(HALF_RATION);
     }
 
     /** With fish in it and more to come: as many again, while the water stays calm. @param d what the other rules say */
@@ -86,7 +86,8 @@ final class StartRules {
         Stocking stocking = book.stocking();
         boolean calm = stocking.calm() >= (pressed(stocking) ? 1 : PROOFS) && d.change() == 0 && d.feed() == 1;
         if (stocking.toCome() == 0 || !calm || !fresh(book) || book.hoursToNextVisit() * 60 > Calendar.DAY + 60) {
-            return d;
+            boolean settling = stocking.steps() == 1 && stocking.calm() < PROOFS;
+            return settling ? d.withFeed(Math.min(d.feed(), HALF_RATION)) : d;
         }
         double present = (double) book.alive() / stocking.planned();
         return moved(stocking, d, Math.min(1, Math.max(LEAST_SHARE, present)));

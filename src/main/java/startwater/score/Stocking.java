@@ -28,6 +28,7 @@ final class Stocking {
     private int toCome;
     private int moved;
     private int wentIn;
+    private int steps;
     private double mediaLeft;
     private double dosed = Double.NaN;
     private int dosedAt;
@@ -39,20 +40,23 @@ final class Stocking {
     Stocking(Scenario s) {
         Scenario.Fish fish = s.plannedFish();
         planned = fish == null ? 0 : fish.count();
-        plannedLoadMgPerLPerDay = fish == null
-                ? 0
-                : 1000
-                        * fish.count()
-                        * fish.massG()
-                        * Species.byId(fish.species()).feed().fractionAtBest(fish.massG())
-                        * FeedSums.TAN_PER_PROTEIN
-                        * fish.proteinPercent()
-                        / 100
-                        / s.system().volumeL();
+        plannedLoadMgPerLPerDay = fish == null ? 0 : loadMgPerLPerDay(s, fish);
         beside = s.nursery() != null;
         bagged = s.bagged();
         toCome = planned;
         mediaLeft = beside || bagged ? 1 : 0;
+    }
+
+    /** Ammonia that the full ration of these fish, at the mass on the sheet, makes in a day, mg N/L. */
+    static double loadMgPerLPerDay(Scenario s, Scenario.Fish fish) {
+        return 1000
+                * fish.count()
+                * fish.massG()
+                * Species.byId(fish.species()).feed().fractionAtBest(fish.massG())
+                * FeedSums.TAN_PER_PROTEIN
+                * fish.proteinPercent()
+                / 100
+                / s.system().volumeL();
     }
 
     private Stocking(Stocking of) {
@@ -63,6 +67,7 @@ final class Stocking {
         toCome = of.toCome;
         moved = of.moved;
         wentIn = of.wentIn;
+        steps = of.steps;
         mediaLeft = of.mediaLeft;
         dosed = of.dosed;
         dosedAt = of.dosedAt;
@@ -108,6 +113,7 @@ final class Stocking {
         moved += wentIn;
         toCome -= wentIn;
         if (wentIn > 0) {
+            steps++;
             calm = 0;
             calmFrom = minute;
         }
@@ -136,6 +142,11 @@ final class Stocking {
     /** Fish moved or bought so far. */
     int moved() {
         return moved;
+    }
+
+    /** How many times fish were brought in. */
+    int steps() {
+        return steps;
     }
 
     /** Fish that the latest decision brought in. */

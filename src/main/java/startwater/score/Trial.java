@@ -149,7 +149,7 @@ public final class Trial {
         return StrictMath.sqrt(squares / (values.length - 1) / values.length);
     }
 
-    /** Marked plays by policy: some of each, then more of those whose mark is not yet known well enough. */
+    /** Marked plays by policy: some of each, then more of careful and of those whose mark is not yet known well enough. */
     private Map<String, List<PolicyPlay>> marks(List<Policy> policies) {
         Map<String, List<PolicyPlay>> plays = new LinkedHashMap<>();
         List<Policy> open = policies.stream().filter(this::isMarked).collect(Collectors.toCollection(ArrayList::new));
@@ -167,7 +167,7 @@ public final class Trial {
                 plays.computeIfAbsent(jobs.get(i).policy().id(), id -> new ArrayList<>())
                         .add(made.get(i));
             }
-            open.removeIf(p -> error(plays.getOrDefault(p.id(), List.of()).stream()
+            open.removeIf(p -> !p.id().equals(Policies.CAREFUL.id()) && error(plays.getOrDefault(p.id(), List.of()).stream()
                             .mapToDouble(PolicyPlay::mark)
                             .filter(m -> !Double.isNaN(m))
                             .toArray())

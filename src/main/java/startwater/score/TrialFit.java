@@ -16,6 +16,9 @@ public final class TrialFit {
     /** The standing rules must pass, and stand this far above each habit that is exposed. */
     static final double PASS = 70;
 
+    /** Share of its plays in which careful keeping must pass: no dangerous decision, and the mark. */
+    private static final double PASSED_LEAST = 0.9;
+
     private static final double MARGIN = 30;
     /** No option may be best at the visit with most at stake in more tanks than this. */
     private static final double PIVOT_MOST = 0.6;
@@ -36,9 +39,15 @@ public final class TrialFit {
             faults.add(Reason.of("trial.why.unscored"));
         } else if (careful.mark() < PASS) {
             faults.add(Reason.of("trial.why.careful", careful.mark(), PASS));
+        } else if (careful.passed() < PASSED_LEAST) {
+            faults.add(Reason.of("trial.why.passed", 100 * careful.passed(), 100 * PASSED_LEAST));
         }
         if (optimal.mark() + 2 * StrictMath.hypot(optimal.error(), careful.error()) < careful.mark()) {
             faults.add(Reason.of("trial.why.optimal", optimal.mark(), careful.mark()));
+        }
+        Row nothing = row(rows, Habit.DO_NOTHING.id());
+        if (nothing.passed() > 0) {
+            faults.add(Reason.of("trial.why.empty", 100 * nothing.passed()));
         }
         for (String habit : s.exposes()) {
             Row row = row(rows, habit);

@@ -4,6 +4,7 @@ import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.text.MessageFormat;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
@@ -13,6 +14,7 @@ import startwater.drill.Decision.Air;
 import startwater.drill.Decision.FilterCare;
 import startwater.drill.Decision.FollowUp;
 import startwater.drill.Scenario.Happening;
+import startwater.drill.Scenario;
 import startwater.fish.Stressor;
 import startwater.score.Verdict.Variable;
 import startwater.strip.Pad;
@@ -98,9 +100,13 @@ public final class WhyText {
         return spoken(variable).toString();
     }
 
-    /** A standing rule in words, without the numbers of a case. @param number 1 to 15 */
-    public String rule(int number) {
-        return message("rule." + number, "…");
+    /** A standing rule in words, as it holds for the fish of a drill. @param number 1 to 15 */
+    public String rule(int number, Scenario drill) {
+        String taught = "rule." + number + ".taught";
+        Object[] told = RuleLevels.of(drill).told("", "");
+        return message(
+                words.containsKey(taught) ? taught : "rule." + number,
+                Arrays.stream(told).map(this::spoken).toArray());
     }
 
     /** A slip of unit in words. @param exact the right number with its unit, as it is to be read */

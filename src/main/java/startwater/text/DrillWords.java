@@ -51,6 +51,11 @@ public final class DrillWords {
         return scenario.words(texts.language().code());
     }
 
+    /** The rules in which the debrief of this drill ends, as its file promises. */
+    public List<String> rules(Scenario scenario) {
+        return scenario.rules().stream().map(rule -> why.rule(rule, scenario)).toList();
+    }
+
     private Locale locale() {
         return texts.language().locale();
     }

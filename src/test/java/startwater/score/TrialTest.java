@@ -170,7 +170,11 @@ class TrialTest {
     }
 
     private static Row row(String policy, double mark, double deaths) {
-        return new Row(policy, mark, 1, 4, 1, new Outcome(deaths, 0, 0));
+        return row(policy, mark, deaths, policy.equals("careful") || policy.equals("optimal") ? 1 : 0);
+    }
+
+    private static Row row(String policy, double mark, double deaths, double passed) {
+        return new Row(policy, mark, 1, 4, passed, new Outcome(deaths, 0, 0));
     }
 
     private static List<String> faults(double optimal, double careful, double habit, double deaths, double pivot) {
@@ -198,13 +202,34 @@ class TrialTest {
         assertThat(faults(95, Double.NaN, 60, 0.02, 0.6)).contains("trial.why.unscored", "trial.why.habit");
     }
 
+    @Test
+    void aDrillIsUnfitWhereCareFailsAPlayOrIdlenessPassesOne() {
+        Scenario s = exposing(DRILL, List.of());
+        List<Row> good = List.of(row("optimal", 95, 0), row("careful", 90, 0), row("do-nothing", 40, 0.5));
+        List<Row> failing = List.of(row("optimal", 95, 0), row("careful", 90, 0, 0.8), row("do-nothing", 40, 0.5));
+        List<Row> idle = List.of(row("optimal", 95, 0), row("careful", 90, 0), row("do-nothing", 40, 0.5, 0.1));
+        assertThat(TrialFit.faults(s, good, null)).isEmpty();
+        assertThat(TrialFit.faults(s, failing, null))
+                .extracting(DrillTrial.Reason::key)
+                .containsExactly("trial.why.passed");
+        assertThat(TrialFit.faults(s, idle, null))
+                .extracting(DrillTrial.Reason::key)
+                .containsExactly("trial.why.empty");
+    }
+
     /** Where fish are still to come, who stocks at once must kill more of them than care does; others need not. */
     @Test
     void withoutFishOnlyStockingAtOnceMustTellByDeaths() {
         for (String habit : List.of("stocks-at-once", "scrubs-filter")) {
             Scenario s = exposing(TrialScenario.fishless(), List.of(habit));
             List<DrillTrial.Reason> faults = TrialFit.faults(
-                    s, List.of(row("optimal", 95, 0), row("careful", 90, 0.01), row(habit, 40, 0.01)), null);
+                    s,
+                    List.of(
+                            row("optimal", 95, 0),
+                            row("careful", 90, 0.01),
+                            row("do-nothing", 40, 0.01),
+                            row(habit, 40, 0.01)),
+                    null);
             assertThat(faults).hasSize(habit.equals("stocks-at-once") ? 1 : 0);
         }
     }

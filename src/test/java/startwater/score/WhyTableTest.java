@@ -17,6 +17,7 @@ class WhyTableTest {
     private static final String TABLE = """
             credit.none            | impossible              | toxic
             said.nothing           | nothing read            | calm
+            said.silent            | nothing read            | calm
             said.fishless.waiting  | fishless, waiting       | fishless, half-way
             said.fishless.halfway  | fishless, half-way      | fishless, waiting
             said.fishless.both     | fishless, both under one | fishless, waiting
