@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.InstantSource;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.PropertyResourceBundle;
@@ -47,7 +48,8 @@ import startwater.text.Texts;
         },
         versionProvider = Startwater.Version.class)
 public final class Startwater implements Callable<Integer> {
-    private static final int FAULT_OF_THE_PROGRAM = 3;
+    /** Exit code for a fault of the program. */
+    public static final int FAULT_OF_THE_PROGRAM = 3;
 
     private final Function<WindowWishes, Integer> window;
 
@@ -82,7 +84,8 @@ public final class Startwater implements Callable<Integer> {
     /** Runs a command line. @param window opens the window and returns its exit code @return the exit code */
     public static int run(String[] args, PrintWriter out, PrintWriter err, Function<WindowWishes, Integer> window) {
         Texts texts = CliTexts.of(CliTexts.asked(args));
-        CommandLine line = new CommandLine(new Startwater(window));
+        Startwater top = new Startwater(window);
+        CommandLine line = new CommandLine(top);
         line.setOut(out);
         line.setErr(err);
         line.setCaseInsensitiveEnumValuesAllowed(true);
@@ -96,7 +99,8 @@ public final class Startwater implements Callable<Integer> {
                 err.println(fault.getMessage());
                 return CommandLine.ExitCode.USAGE;
             }
-            err.println(texts.text("cli.fault", fault));
+            CrashLog log = new CrashLog(DataFolder.at(top.data()), InstantSource.system());
+            err.println(log.say(log.note(fault, Thread.currentThread(), at.getCommandName()), texts));
             return FAULT_OF_THE_PROGRAM;
         });
         return line.execute(args);
@@ -158,8 +162,12 @@ public final class Startwater implements Callable<Integer> {
     static final class Version implements IVersionProvider {
         @Override
         public String[] getVersion() {
-            String version = Startwater.class.getPackage().getImplementationVersion();
-            return new String[] {"startwater " + (version == null ? "0.1.0" : version)};
+            return new String[] {"startwater " + version()};
         }
+    }
+
+    static String version() {
+        String version = Startwater.class.getPackage().getImplementationVersion();
+        return version == null ? "0.1.0" : version;
     }
 }

@@ -276,6 +276,7 @@ public final class DrillScreen extends BorderPane {
         var unused = judging.whenComplete((verdict, fault) -> Platform.runLater(() -> {
             if (fault != null) {
                 // Judging is pure; a fault here is ours. The run itself is safe and goes on.
+                Background.report(fault);
                 visit();
                 return;
             }

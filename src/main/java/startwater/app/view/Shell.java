@@ -43,6 +43,7 @@ import startwater.classroom.ClassWords;
 import startwater.classroom.Handout;
 import startwater.classroom.MarkMemo;
 import startwater.classroom.SecondPass;
+import startwater.cli.CrashLog;
 import startwater.cli.Notices;
 import startwater.content.CourseShelf;
 import startwater.content.Lesson;
@@ -56,6 +57,7 @@ import startwater.record.CourseHistory;
 import startwater.record.Entry;
 import startwater.record.History;
 import startwater.record.LearnerFile;
+import startwater.record.Notice;
 import startwater.record.Resumed;
 import startwater.record.Steps;
 import startwater.score.Review;
@@ -77,7 +79,8 @@ public final class Shell extends BorderPane implements Navigator {
         "/startwater/app/text/window",
         "/startwater/app/text/shell",
         CoachWords.FILE,
-        ClassWords.FILE
+        ClassWords.FILE,
+        CrashLog.WORDS
     };
 
     private static final double NAV_WIDTH = 208;
@@ -104,6 +107,9 @@ public final class Shell extends BorderPane implements Navigator {
     private Runnable whenKnown = () -> {};
 
     private Consumer<Path> browser = page -> {};
+
+    /** What is shown, for the note of a fault; read from any thread. */
+    private volatile String screen = "";
 
     private enum Place {
         HOME,
@@ -218,9 +224,21 @@ public final class Shell extends BorderPane implements Navigator {
     }
 
     private void refresh() {
-        banner.show(words.texts(), desk.chosen() ? desk.learner().trouble().orElse(null) : null);
+        banner.show(words.texts(), trouble());
         setLeft(place == Place.DRILL ? null : places());
-        setCenter(page.get());
+        Region made = page.get();
+        screen = place + " " + made.getClass().getSimpleName();
+        setCenter(made);
+    }
+
+    /** What is shown, in words of the program; from any thread. */
+    public String screen() {
+        return screen;
+    }
+
+    /** Says that the program failed. @param noted whether it is in the log */
+    public void failed(CrashLog log, boolean noted) {
+        tell(log.say(noted, words.texts()));
     }
 
     private void go(Place where, Supplier<Region> what) {
@@ -328,7 +346,7 @@ public final class Shell extends BorderPane implements Navigator {
         }
         coaching = Background.run(() -> progressModel(file).next(), said -> {
             HomeNext next = said.orElse(null);
-            if (!Objects.equals(coach, next)) {
+            if (desk.chosen() && !Objects.equals(coach, next)) {
                 coach = next;
                 if (place == Place.HOME && handout == null) {
                     anewWithFocus();
@@ -354,7 +372,8 @@ public final class Shell extends BorderPane implements Navigator {
                 () -> progressModel(file),
                 model -> go(
                         Place.PROGRESS,
-                        () -> new ProgressView(model, new CoachWords(words, library), this::drill, this::lesson)));
+                        () -> new ProgressView(model, new CoachWords(words, library), this::drill, this::lesson)),
+                this::home);
     }
 
     private void rehearsal() {
@@ -528,7 +547,7 @@ public final class Shell extends BorderPane implements Navigator {
     private void opening(Supplier<Resumed> begun) {
         LearnerFile file = desk.learner();
         go(Place.DRILL, () -> waiting("shell.opening"));
-        work = Background.run(begun, at -> play(at, model(at, file.history())));
+        work = Background.run(begun, at -> play(at, model(at, file.history())), this::home);
     }
 
     private static DrillModel model(Resumed at, History history) {
@@ -555,7 +574,11 @@ public final class Shell extends BorderPane implements Navigator {
 
     /** Says so as soon as something is not on the disk, and no longer than that. */
     private void kept() {
-        banner.show(words.texts(), desk.learner().trouble().orElse(null));
+        banner.show(words.texts(), trouble());
+    }
+
+    private @Nullable Notice trouble() {
+        return desk.chosen() ? desk.learner().trouble().orElse(null) : null;
     }
 
     private Region waiting(String key) {
@@ -638,8 +661,13 @@ public final class Shell extends BorderPane implements Navigator {
         start(scenario);
     }
 
-    /** Writes what is still to be written. */
+    /** Writes what is still to be written; what is still being worked out is not shown any more. */
     public void close() {
+        for (Background.Work running : new Background.@Nullable Work[] {work, coaching}) {
+            if (running != null) {
+                running.cancel();
+            }
+        }
         desk.close();
     }
 }
