@@ -236,6 +236,12 @@ public final class Shell extends BorderPane implements Navigator {
         return screen;
     }
 
+    /** The drill that is being played, or null. */
+    @Nullable
+    DrillModel playing() {
+        return drill;
+    }
+
     /** Says that the program failed. @param noted whether it is in the log */
     public void failed(CrashLog log, boolean noted) {
         tell(log.say(noted, words.texts()));
@@ -638,15 +644,22 @@ public final class Shell extends BorderPane implements Navigator {
     public void finished(DrillRun run, List<Verdict> verdicts) {
         EndModel end = new EndModel(run, verdicts);
         Steps steps = drill == null ? Steps.NONE : drill.steps();
-        go(
-                Place.DRILL,
-                () -> new EndView(
-                        end, words, resolved -> resolved(steps, resolved), this::home, () -> again(run.scenario())));
-        work = Background.run(() -> Review.of(run, verdicts), summary -> {
+        Supplier<Region> shown = () -> new EndView(
+                end, words, resolved -> resolved(steps, resolved), this::home, () -> again(run.scenario()));
+        go(Place.DRILL, shown);
+        // Not called off with the page: whoever leaves before the sum is there has finished all the same.
+        Background.run(() -> Review.of(run, verdicts), summary -> {
             end.summaryProperty().set(summary);
             steps.finished(summary);
-            refresh();
+            if (page == shown) {
+                refresh();
+            }
         });
+    }
+
+    @Override
+    public boolean plays(DrillRun run) {
+        return drill != null && drill.run() == run;
     }
 
     /** Keeps a resolution, and says whether it is on the disk. */
