@@ -2,6 +2,7 @@ package startwater.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import startwater.drill.Decision;
 import startwater.drill.DippedStrip;
@@ -32,6 +33,8 @@ final class TerminalDrill {
     private final Steps steps;
     private final List<Verdict> verdicts = new ArrayList<>();
     private List<DippedStrip> wet;
+    private Supplier<@Nullable String> watch = () -> null;
+    private @Nullable String told;
 
     /** A drill whose steps nobody keeps. @param seed which hidden tank */
     TerminalDrill(Terminal terminal, DrillWords words, Scenario scenario, long seed) {
@@ -50,6 +53,23 @@ final class TerminalDrill {
         this.steps = at.steps();
         this.wet = at.wet();
         this.verdicts.addAll(at.verdicts());
+    }
+
+    /** What stands in the way of keeping is said as soon as it comes and when it changes. @param trouble a sentence, or null */
+    TerminalDrill watching(Supplier<@Nullable String> trouble) {
+        watch = trouble;
+        told = trouble.get();
+        return this;
+    }
+
+    private void look(Supplier<@Nullable String> trouble) {
+        String now = trouble.get();
+        if (now != null && !now.equals(told)) {
+            terminal.say(now);
+        } else if (now == null && told != null) {
+            terminal.say(texts.text("learners.keptAgain"));
+        }
+        told = now;
     }
 
     /** Plays to the end. @throws Terminal.EndOfInput when the input ends before */
@@ -84,6 +104,7 @@ final class TerminalDrill {
         int place = run.past().size();
         run.decide(decision, prediction);
         steps.decided(decision, prediction);
+        look(watch);
         Verdict verdict = Judge.judge(new Case(run.scenario(), run.past().upTo(place)));
         verdicts.add(verdict);
         VisitRecord done = run.past().visits().get(place);

@@ -74,7 +74,7 @@ public final class ClassModel {
                 return new Collector(handout, clock.instant(), threads).collect(folder, this::at, () -> stopped);
             } catch (IOException e) {
                 window.execute(() -> failed.set(folder));
-                return List.of();
+                return before;
             }
         });
     }

@@ -552,6 +552,12 @@ public final class Shell extends BorderPane implements Navigator {
 
     private void opening(Supplier<Resumed> begun) {
         LearnerFile file = desk.learner();
+        if (file.away()) {
+            // What was begun cannot be read, and what would be begun now could not be told from it later.
+            shelf();
+            kept();
+            return;
+        }
         go(Place.DRILL, () -> waiting("shell.opening"));
         work = Background.run(begun, at -> play(at, model(at, file.history())), this::home);
     }
