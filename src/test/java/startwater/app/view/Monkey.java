@@ -104,18 +104,19 @@ final class Monkey implements AutoCloseable {
     void run(int events) throws IOException {
         int i = 0;
         while (i < events) {
-            for (String done : step()) {
+            List<String> all = step();
+            for (String done : all) {
                 note(i++, done);
+            }
+            if (all.isEmpty()) {
+                // Something is being worked out, and the page waits for it.
+                LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(30));
             }
         }
         reopen();
     }
 
     private void note(int number, String done) {
-            if (done.equals(MonkeyHands.NOTHING)) {
-                // Something is being worked out, and the page waits for it.
-                LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(30));
-            }
             counts.merge(done.split(" ")[0], 1, Integer::sum);
             last.add(number + ": " + done);
             if (last.size() > REMEMBERED) {
@@ -142,7 +143,11 @@ final class Monkey implements AutoCloseable {
         return call(() -> {
             List<String> done = new ArrayList<>();
             for (int n = hands.pick(8); n >= 0; n--) {
-                done.add(inWindow(hands.pick(1000)));
+                String did = inWindow(hands.pick(1000));
+                if (did.equals(MonkeyHands.NOTHING)) {
+                    break;
+                }
+                done.add(did);
             }
             return done;
         });
