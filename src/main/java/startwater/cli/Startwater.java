@@ -8,11 +8,14 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.InstantSource;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.PropertyResourceBundle;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -29,9 +32,12 @@ import startwater.text.Texts;
  * The command line. Exit codes: 0 good, 1 {@code check} found faults or {@code replay} differences, 2 wrong use, 3 a fault of the program. Every refusal
  * is one sentence. Without a command it opens the window.
  */
-@Command(
-        name = "startwater",
-        subcommands = {
+@Command(name = "startwater", versionProvider = Startwater.Version.class)
+public final class Startwater implements Callable<Integer> {
+    /** Exit code for a fault of the program. */
+    public static final int FAULT_OF_THE_PROGRAM = 3;
+
+    private static final List<Class<?>> COMMANDS = List.of(
             PlayCommand.class,
             RunCommand.class,
             TrialCommand.class,
@@ -44,12 +50,10 @@ import startwater.text.Texts;
             ExportCommand.class,
             BenchCommand.class,
             ReplayCommand.class,
-            LearnersCommand.class
-        },
-        versionProvider = Startwater.Version.class)
-public final class Startwater implements Callable<Integer> {
-    /** Exit code for a fault of the program. */
-    public static final int FAULT_OF_THE_PROGRAM = 3;
+            LearnersCommand.class);
+
+    /** Options of the window; each has a value after it. */
+    private static final Set<String> WINDOW_OPTIONS = Set.of("--data", "--open", "--lang");
 
     private final Function<WindowWishes, Integer> window;
 
@@ -83,9 +87,16 @@ public final class Startwater implements Callable<Integer> {
 
     /** Runs a command line. @param window opens the window and returns its exit code @return the exit code */
     public static int run(String[] args, PrintWriter out, PrintWriter err, Function<WindowWishes, Integer> window) {
+        if (args.length == 0) {
+            // The usual start: nothing to parse, and the window is up sooner.
+            return window.apply(new WindowWishes(null, null, null));
+        }
         Texts texts = CliTexts.of(CliTexts.asked(args));
         Startwater top = new Startwater(window);
         CommandLine line = new CommandLine(top);
+        if (!forWindow(args)) {
+            COMMANDS.forEach(line::addSubcommand);
+        }
         line.setOut(out);
         line.setErr(err);
         line.setCaseInsensitiveEnumValuesAllowed(true);
@@ -104,6 +115,13 @@ public final class Startwater implements Callable<Integer> {
             return FAULT_OF_THE_PROGRAM;
         });
         return line.execute(args);
+    }
+
+    /** Whether nothing but the window is asked for: making all commands would hold up its start by a third of a second. */
+    private static boolean forWindow(String[] args) {
+        return args.length % 2 == 0
+                && IntStream.iterate(0, i -> i < args.length, i -> i + 2)
+                        .allMatch(i -> WINDOW_OPTIONS.contains(args[i]));
     }
 
     /** The folder asked for, or null for the usual one. */

@@ -106,7 +106,7 @@ public final class ClassView extends BorderPane {
                     case DECISIONS -> ClassTables.decisions(attempts, words, said, desk);
                 };
         page.setPadding(new Insets(0, 24, 24, 32));
-        setCenter(Shell.scroll(page));
+        setCenter(Ui.scroll(page));
     }
 
     private VBox collect() {

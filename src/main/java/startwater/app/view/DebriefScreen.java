@@ -77,10 +77,10 @@ public final class DebriefScreen extends BorderPane {
         if (stack) {
             VBox page = new VBox(16, sentences, marks, charts.options(), rest);
             page.setPadding(new Insets(16, 24, 16, 24));
-            return Shell.scroll(page);
+            return Ui.scroll(page);
         }
         oneAtATime(folds);
-        ScrollPane details = Shell.scroll(rest);
+        ScrollPane details = Ui.scroll(rest);
         details.setId("details");
         GridPane grid = new GridPane();
         grid.setHgap(32);

@@ -147,7 +147,7 @@ public final class DrillScreen extends BorderPane {
         if (Look.of(getScene()).scale() >= STACK_FROM) {
             VBox stack = new VBox(24, tank, bench, log, decision());
             stack.setPadding(new Insets(16, 24, 16, 24));
-            return Shell.scroll(stack);
+            return Ui.scroll(stack);
         }
         GridPane grid = new GridPane();
         grid.setHgap(32);
@@ -163,8 +163,8 @@ public final class DrillScreen extends BorderPane {
         grid.getRowConstraints().add(row);
         // The picture of the tank gives way, so that what is said below it stays in sight.
         tank.setMinHeight(0);
-        ScrollPane benchScroll = Shell.scroll(bench);
-        ScrollPane logScroll = Shell.scroll(log);
+        ScrollPane benchScroll = Ui.scroll(bench);
+        ScrollPane logScroll = Ui.scroll(log);
         grid.add(tank, 0, 0);
         grid.add(benchScroll, 1, 0);
         grid.add(logScroll, 2, 0);

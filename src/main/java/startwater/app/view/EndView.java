@@ -69,7 +69,7 @@ final class EndView extends BorderPane {
         } else {
             fill(page, model.summary());
         }
-        return Shell.scroll(page);
+        return Ui.scroll(page);
     }
 
     private HBox topBar() {

@@ -66,7 +66,7 @@ final class HandoutPage extends BorderPane {
         end.setPadding(new Insets(16, 0, 0, 0));
         page.getChildren().add(end);
         page.setPadding(new Insets(28, 24, 24, 32));
-        setCenter(Shell.scroll(page));
+        setCenter(Ui.scroll(page));
     }
 
     /** What to call a hand-out without a title. */

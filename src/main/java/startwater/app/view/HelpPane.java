@@ -34,7 +34,7 @@ final class HelpPane extends BorderPane {
                             Ui.text(texts.text("help.says." + part))));
         }
         said.getChildren().add(Ui.text(texts.text("caution"), "sw-label", "sw-quiet"));
-        ScrollPane scroll = Shell.scroll(said);
+        ScrollPane scroll = Ui.scroll(said);
         setCenter(scroll);
         addEventFilter(KeyEvent.KEY_PRESSED, e -> {
             if (e.getCode() == KeyCode.ESCAPE) {

@@ -73,7 +73,7 @@ final class HomeView extends BorderPane {
         Hyperlink open = Ui.link(texts.text("desk.openHandout"), handout);
         open.setId("open-handout");
         page.getChildren().addAll(open, shelf());
-        setCenter(Shell.scroll(page));
+        setCenter(Ui.scroll(page));
         HBox caution = new HBox(Ui.text(texts.text("caution"), "sw-label", "sw-quiet"));
         caution.setPadding(new Insets(8, 24, 8, 32));
         caution.getStyleClass().add("sw-hairline-top");

@@ -39,6 +39,6 @@ final class LessonList extends BorderPane {
             card.setMaxWidth(640);
             page.getChildren().add(card);
         }
-        setCenter(Shell.scroll(page));
+        setCenter(Ui.scroll(page));
     }
 }

@@ -52,7 +52,7 @@ final class LessonView extends BorderPane {
         page.getChildren().add(sources(lesson.sources()));
         page.sceneProperty().addListener((p, was, is) -> page.setMaxWidth(width()));
         page.setMaxWidth(width());
-        setCenter(Shell.scroll(page));
+        setCenter(Ui.scroll(page));
     }
 
     private double width() {

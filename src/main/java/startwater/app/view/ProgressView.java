@@ -47,7 +47,7 @@ final class ProgressView extends BorderPane {
             model.next().ifPresent(n -> page.getChildren().add(next(n)));
             page.getChildren().addAll(new ProgressSkills(model, words), charts(), resolved());
         }
-        setCenter(Shell.scroll(page));
+        setCenter(Ui.scroll(page));
         HBox caution = new HBox(Ui.text(texts.text("caution"), "sw-label", "sw-quiet"));
         caution.setPadding(new Insets(8, 24, 8, 32));
         caution.getStyleClass().add("sw-hairline-top");

@@ -56,7 +56,7 @@ public final class ProjectorView extends StackPane {
         rows.getColumnConstraints().add(last);
         rows.setVgap(8);
         rows.setHgap(12);
-        page.setCenter(Shell.scroll(rows));
+        page.setCenter(Ui.scroll(rows));
         Button reveal = Ui.button(texts.text("proj.reveal"), "sw-primary", model::reveal);
         reveal.setId("reveal");
         reveal.disableProperty().bind(model.revealedProperty());

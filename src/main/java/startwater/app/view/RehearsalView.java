@@ -48,9 +48,9 @@ public final class RehearsalView extends BorderPane {
     private final VBox helping = new VBox(2);
     private final VBox tools = new VBox(8);
     private final GridPane both = new GridPane();
-    private final ScrollPane formPlace = Shell.scroll(new VBox());
-    private final ScrollPane outlookPlace = Shell.scroll(new VBox());
-    private final ScrollPane onePlace = Shell.scroll(new VBox());
+    private final ScrollPane formPlace = Ui.scroll(new VBox());
+    private final ScrollPane outlookPlace = Ui.scroll(new VBox());
+    private final ScrollPane onePlace = Ui.scroll(new VBox());
     private final InvalidationListener changed = property -> stale();
     private boolean stacked;
     private final Label helpTitle = Ui.text("", "sw-strong");

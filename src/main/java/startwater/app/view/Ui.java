@@ -9,6 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -46,6 +47,20 @@ final class Ui {
         button.setOnAction(e -> act.run());
         button.setAccessibleText(words);
         return button;
+    }
+
+    /** A page that scrolls up and down, and never sideways. */
+    static ScrollPane scroll(Region content) {
+        ScrollPane pane = new ScrollPane();
+        scroll(pane, content);
+        return pane;
+    }
+
+    static void scroll(ScrollPane pane, Region content) {
+        pane.setContent(content);
+        pane.setFitToWidth(true);
+        pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        pane.setStyle("-fx-background-color: transparent; -fx-background: transparent; -fx-padding: 0;");
     }
 
     static Region grow() {
