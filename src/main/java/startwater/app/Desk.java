@@ -1,6 +1,7 @@
 package startwater.app;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -64,6 +65,10 @@ public final class Desk implements AutoCloseable {
 
     /** Keeps settings; where they cannot be kept they hold as long as the window. */
     public void keep(Settings settings) {
+        if (file != null && !Files.isDirectory(folder)) {
+            // A stick that was taken out is not made anew on this computer.
+            return;
+        }
         try {
             settings.keepIn(folder);
         } catch (IOException unwritable) {

@@ -4,16 +4,20 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.time.InstantSource;
 import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Application;
 import startwater.classroom.HandoutFile;
+import startwater.cli.CrashLog;
+import startwater.cli.DataFolder;
 import startwater.cli.PlayCommand;
 import startwater.cli.Startwater;
 import startwater.content.Library;
 import startwater.content.ScenarioReader;
 import startwater.text.Language;
+import startwater.text.Texts;
 
 /** Starts the tutor: a command, or the window; without a usable display the drill in the terminal. */
 public final class Main {
@@ -31,7 +35,11 @@ public final class Main {
         }
         PrintWriter out = printer(System.out, "stdout");
         PrintWriter err = printer(System.err, "stderr");
-        System.exit(Startwater.run(withFile(args), out, err, wishes -> window(wishes, out)));
+        CrashLog log = new CrashLog(DataFolder.asked(args), InstantSource.system());
+        Texts texts = CrashLog.texts(args);
+        Thread.setDefaultUncaughtExceptionHandler(
+                (thread, fault) -> err.println(log.say(log.note(fault, thread, "start"), texts)));
+        System.exit(Startwater.run(withFile(args), out, err, wishes -> window(wishes, out, err)));
     }
 
     /** A desktop starts a program with the file alone that was clicked. */
@@ -47,7 +55,7 @@ public final class Main {
         reader.start();
     }
 
-    private static int window(Startwater.WindowWishes wishes, PrintWriter out) {
+    private static int window(Startwater.WindowWishes wishes, PrintWriter out, PrintWriter err) {
         // The class path is how this program is meant to start; the toolkit's remark on it helps nobody.
         TOOLKIT.setLevel(Level.SEVERE);
         String reason = noDisplay();
@@ -61,14 +69,29 @@ public final class Main {
                 Application.launch(Window.class);
                 return 0;
             } catch (RuntimeException | LinkageError failed) {
+                if (Window.begun()) {
+                    return failed(failed, wishes, err);
+                }
                 reason = failed.getMessage() == null ? failed.getClass().getSimpleName() : failed.getMessage();
             } finally {
                 System.setErr(console);
             }
         }
-        Language language = wishes.language() == null ? Language.ofComputer() : wishes.language();
+        Language language = language(wishes);
         PlayCommand.offer(out, language, reason.lines().findFirst().orElse(reason));
         return 0;
+    }
+
+    private static Language language(Startwater.WindowWishes wishes) {
+        return wishes.language() == null ? Language.ofComputer() : wishes.language();
+    }
+
+    /** There is a display, and the window failed: no talk in the terminal can stand in for that. */
+    private static int failed(Throwable fault, Startwater.WindowWishes wishes, PrintWriter err) {
+        CrashLog log = new CrashLog(DataFolder.at(wishes.data()), InstantSource.system());
+        boolean noted = log.note(fault, Thread.currentThread(), "window");
+        err.println(log.say(noted, Texts.of(language(wishes), CrashLog.WORDS)));
+        return Startwater.FAULT_OF_THE_PROGRAM;
     }
 
     /** Why no window can be opened, as far as it can be told before trying; empty where it may work. */

@@ -19,6 +19,8 @@ public final class Window extends Application {
     private static Startwater.WindowWishes wishes = new Startwater.WindowWishes(null, null, null);
     private static Runnable opened = () -> {};
 
+    private static volatile boolean begun;
+
     private @Nullable Shell shell;
 
     /** How it is to open, and whom to tell once it does: the toolkit makes this object itself. */
@@ -27,8 +29,14 @@ public final class Window extends Application {
         opened = whenOpen;
     }
 
+    /** Whether the toolkit came up, so that what fails from here on is a fault of the program. */
+    static boolean begun() {
+        return begun;
+    }
+
     @Override
     public void start(Stage stage) {
+        begun = true;
         Path folder = wishes.data();
         Desk desk = Desk.in(folder);
         desk.openTheOnly();
@@ -37,6 +45,7 @@ public final class Window extends Application {
                 : desk.settings().map(s -> Language.of(s.language())).orElseGet(Language::ofComputer);
         Shell frame = new Shell(language, desk);
         shell = frame;
+        CrashWatch.over(frame, desk);
         Scene scene = new Scene(frame, 1280, 800);
         frame.dress(scene);
         frame.showPagesIn(page -> getHostServices().showDocument(page.toUri().toString()));

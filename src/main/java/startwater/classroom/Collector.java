@@ -1,6 +1,7 @@
 package startwater.classroom;
 
 import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -102,6 +103,8 @@ public final class Collector {
                     files.add(entry);
                 }
             }
+        } catch (DirectoryIteratorException unplugged) {
+            throw unplugged.getCause();
         }
         files.sort(Comparator.comparing(Path::toString));
         return files;

@@ -14,7 +14,7 @@ final class CliTexts {
     private CliTexts() {}
 
     static Texts of(Language language) {
-        return Texts.of(language, Texts.DRILL, Texts.RECORD, FILE);
+        return Texts.of(language, Texts.DRILL, Texts.RECORD, FILE, CrashLog.WORDS);
     }
 
     /** The words for a command that is running: those asked for at it, or above it. @throws WrongUseException for a language there is not */

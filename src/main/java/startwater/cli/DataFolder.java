@@ -1,5 +1,6 @@
 package startwater.cli;
 
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -11,6 +12,20 @@ public final class DataFolder {
     /** The folder given, or the usual one of this computer. */
     public static Path at(@Nullable Path given) {
         return given == null ? usual() : given;
+    }
+
+    /** The folder that a command line asks for, before it is parsed: for faults that come early. */
+    public static Path asked(String... args) {
+        for (int i = 0; i + 1 < args.length; i++) {
+            if (args[i].equals("--data")) {
+                try {
+                    return Path.of(args[i + 1]);
+                } catch (InvalidPathException none) {
+                    return usual();
+                }
+            }
+        }
+        return usual();
     }
 
     private static Path usual() {

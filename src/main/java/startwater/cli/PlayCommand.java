@@ -4,6 +4,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -69,6 +70,9 @@ public final class PlayCommand implements Callable<Integer> {
         }
         try (BufferedReader in = Files.newBufferedReader(answers, StandardCharsets.UTF_8)) {
             play(new Terminal(in, out, true), texts, scenario);
+        } catch (UncheckedIOException unreadable) {
+            // Half way: no text, or the stick it lies on was taken out.
+            throw new WrongUseException(texts.text("cli.noFile", answers));
         }
         return 0;
     }
@@ -145,7 +149,10 @@ public final class PlayCommand implements Callable<Integer> {
                         words.scenario(scenario).title(),
                         at.run().asked()));
             }
-            new TerminalDrill(terminal, words, at).play();
+            new TerminalDrill(terminal, words, at)
+                    .watching(() ->
+                            file.trouble().map(n -> Notices.say(n, texts)).orElse(null))
+                    .play();
             file.trouble().ifPresent(n -> terminal.say(Notices.say(n, texts)));
         } catch (RefusedException refused) {
             throw new WrongUseException(Notices.say(refused.notice(), texts));

@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.InstantSource;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -33,7 +34,8 @@ import startwater.text.Texts;
  */
 @Command(name = "startwater", versionProvider = Startwater.Version.class)
 public final class Startwater implements Callable<Integer> {
-    private static final int FAULT_OF_THE_PROGRAM = 3;
+    /** Exit code for a fault of the program. */
+    public static final int FAULT_OF_THE_PROGRAM = 3;
 
     private static final List<Class<?>> COMMANDS = List.of(
             PlayCommand.class,
@@ -90,7 +92,8 @@ public final class Startwater implements Callable<Integer> {
             return window.apply(new WindowWishes(null, null, null));
         }
         Texts texts = CliTexts.of(CliTexts.asked(args));
-        CommandLine line = new CommandLine(new Startwater(window));
+        Startwater top = new Startwater(window);
+        CommandLine line = new CommandLine(top);
         if (!forWindow(args)) {
             COMMANDS.forEach(line::addSubcommand);
         }
@@ -107,7 +110,8 @@ public final class Startwater implements Callable<Integer> {
                 err.println(fault.getMessage());
                 return CommandLine.ExitCode.USAGE;
             }
-            err.println(texts.text("cli.fault", fault));
+            CrashLog log = new CrashLog(DataFolder.at(top.data()), InstantSource.system());
+            err.println(log.say(log.note(fault, Thread.currentThread(), at.getCommandName()), texts));
             return FAULT_OF_THE_PROGRAM;
         });
         return line.execute(args);
@@ -176,8 +180,12 @@ public final class Startwater implements Callable<Integer> {
     static final class Version implements IVersionProvider {
         @Override
         public String[] getVersion() {
-            String version = Startwater.class.getPackage().getImplementationVersion();
-            return new String[] {"startwater " + (version == null ? "0.1.0" : version)};
+            return new String[] {"startwater " + version()};
         }
+    }
+
+    static String version() {
+        String version = Startwater.class.getPackage().getImplementationVersion();
+        return version == null ? "0.1.0" : version;
     }
 }

@@ -2,6 +2,7 @@ package startwater.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import startwater.drill.Decision;
 import startwater.drill.DippedStrip;
@@ -33,6 +34,8 @@ final class TerminalDrill {
     private final Steps steps;
     private final List<Verdict> verdicts = new ArrayList<>();
     private List<DippedStrip> wet;
+    private Supplier<@Nullable String> watch = () -> null;
+    private @Nullable String told;
 
     /** A drill whose steps nobody keeps. @param seed which hidden tank */
     TerminalDrill(Terminal terminal, DrillWords words, Scenario scenario, long seed) {
@@ -51,6 +54,23 @@ final class TerminalDrill {
         this.steps = at.steps();
         this.wet = at.wet();
         this.verdicts.addAll(at.verdicts());
+    }
+
+    /** What stands in the way of keeping is said as soon as it comes and when it changes. @param trouble a sentence, or null */
+    TerminalDrill watching(Supplier<@Nullable String> trouble) {
+        watch = trouble;
+        told = trouble.get();
+        return this;
+    }
+
+    private void look(Supplier<@Nullable String> trouble) {
+        String now = trouble.get();
+        if (now != null && !now.equals(told)) {
+            terminal.say(now);
+        } else if (now == null && told != null) {
+            terminal.say(texts.text("learners.keptAgain"));
+        }
+        told = now;
     }
 
     /** Plays to the end. @throws Terminal.EndOfInput when the input ends before */
@@ -86,6 +106,7 @@ final class TerminalDrill {
         int place = run.past().size();
         run.decide(decision, prediction);
         steps.decided(decision, prediction);
+        look(watch);
         Case c = new Case(run.scenario(), run.past().upTo(place));
         Verdict verdict = Judge.judge(c, steps.care());
         verdicts.add(verdict);

@@ -2,9 +2,12 @@ package startwater.record;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,17 +15,26 @@ import org.jspecify.annotations.Nullable;
  * file always holds the beginning of what was added, without a gap.
  */
 final class Appender {
-    private final Storage.Target target;
     private final Path file;
+    private final Reopening reopening;
     private final Deque<byte[]> waiting = new ArrayDeque<>();
+    private Storage.Target target;
     private long good;
-    private @Nullable String trouble;
+    private @Nullable Notice trouble;
+
+    /** Opens the file once more, after the disk it lies on was away. */
+    @FunctionalInterface
+    interface Reopening {
+        /** @throws IOException where it is not there, or another program has it now */
+        Storage.Target open() throws IOException;
+    }
 
     /** @param good bytes of the file that are whole lines; what lies behind them is cut before the next line */
-    Appender(Storage.Target target, Path file, long good) {
+    Appender(Storage.Target target, Path file, long good, Reopening reopening) {
         this.target = target;
         this.file = file;
         this.good = good;
+        this.reopening = reopening;
     }
 
     void add(String line) {
@@ -30,8 +42,19 @@ final class Appender {
         flush();
     }
 
-    private void flush() {
+    /** Lines that are not on the disk yet, in order. */
+    List<String> waiting() {
+        return waiting.stream()
+                .map(line -> new String(line, StandardCharsets.UTF_8).stripTrailing())
+                .toList();
+    }
+
+    /** Tries to write what waits. */
+    void flush() {
         try {
+            if (trouble != null) {
+                again();
+            }
             while (!waiting.isEmpty()) {
                 if (target.size() != good) {
                     // The last try left part of a line behind.
@@ -44,8 +67,32 @@ final class Appender {
             }
             trouble = null;
         } catch (IOException e) {
-            trouble = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+            trouble = trouble(e);
         }
+    }
+
+    /** What was open before a failure may be dead, though the same file is there again: a stick that was put back. */
+    private void again() throws IOException {
+        if (Files.size(file) < good) {
+            // Shorter than what was on the disk for certain: another one.
+            throw new NoSuchFileException(file.toString());
+        }
+        Storage.Target fresh = reopening.open();
+        try {
+            target.close();
+        } catch (IOException dead) {
+            // Nothing waits in it.
+        }
+        target = fresh;
+    }
+
+    private Notice trouble(IOException e) {
+        return e instanceof NoSuchFileException || !Files.exists(file)
+                ? Notice.of(Notice.Kind.GONE, file.toString())
+                : Notice.of(
+                        Notice.Kind.NOT_KEPT,
+                        file.toString(),
+                        e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage());
     }
 
     /** Bytes that are on the disk for certain. */
@@ -56,7 +103,7 @@ final class Appender {
     /** What stands in the way, or null while all is written. */
     @Nullable
     Notice trouble() {
-        return trouble == null ? null : Notice.of(Notice.Kind.NOT_KEPT, file.toString(), trouble);
+        return trouble;
     }
 
     /** Tries once more, and lets go of the file. */
@@ -65,7 +112,7 @@ final class Appender {
         try {
             target.close();
         } catch (IOException e) {
-            trouble = String.valueOf(e.getMessage());
+            trouble = trouble == null ? trouble(e) : trouble;
         }
     }
 }

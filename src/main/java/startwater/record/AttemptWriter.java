@@ -26,6 +26,7 @@ final class AttemptWriter implements Steps {
     private final Entry.Mode mode;
     private final Map<Integer, Entry.Working> workings = new HashMap<>();
     private int n;
+    private boolean ended;
 
     private AttemptWriter(LearnerFile file, DrillRun run, String attempt, Entry.Mode mode, int n) {
         this.file = file;
@@ -141,6 +142,10 @@ final class AttemptWriter implements Steps {
 
     @Override
     public synchronized void finished(RunSummary s) {
+        if (ended) {
+            return;
+        }
+        ended = true;
         add(finished(attempt, next(), run, s, file.now()));
     }
 

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import startwater.content.ContentHash;
@@ -108,14 +109,22 @@ public final class Attempts {
     /** The lines of an open attempt after its first. */
     private List<Entry.OfAttempt> lines(History.Open open) {
         List<Entry.OfAttempt> lines = new ArrayList<>();
+        Consumer<String> reader = text -> {
+            if (EntryText.read(text).entry() instanceof Entry.OfAttempt e
+                    && e.attempt().equals(open.begun().attempt())
+                    && !(e instanceof Entry.Begun)) {
+                lines.add(e);
+            }
+        };
+        // On a disk that is full some lines still wait, and come behind the others.
+        List<String> waiting = file.settle();
         try {
             LineScan.from(file.file(), open.offset(), (text, start, end, ended) -> {
-                if (EntryText.read(text).entry() instanceof Entry.OfAttempt e
-                        && e.attempt().equals(open.begun().attempt())
-                        && !(e instanceof Entry.Begun)) {
-                    lines.add(e);
+                if (ended) {
+                    reader.accept(text);
                 }
             });
+            waiting.forEach(reader);
         } catch (IOException unreadable) {
             return List.of();
         }

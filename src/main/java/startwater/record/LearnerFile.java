@@ -4,7 +4,10 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -20,6 +23,9 @@ import startwater.drill.Prediction.Sureness;
  * against other programs a lock is held.
  */
 public final class LearnerFile implements AutoCloseable {
+    /** Clocks of two computers may differ so much. */
+    private static final Duration CLOCKS_DIFFER = Duration.ofDays(1);
+
     private final Path file;
     private final Means means;
     private final List<Notice> notices = new ArrayList<>();
@@ -45,6 +51,7 @@ public final class LearnerFile implements AutoCloseable {
             for (int line : scan.history().damagedLines()) {
                 notices.add(Notice.of(Notice.Kind.DAMAGED_LINE, file.toString(), line));
             }
+            compareClock();
             if (shut == null) {
                 openEnd();
             } else if (scan.damagedEnd()) {
@@ -112,12 +119,35 @@ public final class LearnerFile implements AutoCloseable {
                 target.append(new byte[] {'\n'});
                 good++;
             }
-            end = new Appender(target, file, good);
+            end = new Appender(target, file, good, this::reopened);
             if (scan.fresh() && good > 0) {
                 scan.save(good, lines);
             }
         } catch (IOException e) {
             shut = notKept(e);
+        }
+    }
+
+    /** The file that was away. The right to write to it is asked for anew: it lay in a file beside it. */
+    private Storage.Target reopened() throws IOException {
+        unlock();
+        guard = FileGuard.take(file);
+        if (!guard.held()) {
+            throw new IOException(Names.keyOf(file));
+        }
+        return means.storage().open(file);
+    }
+
+    /** Times that lie ahead of the clock by more than a day. */
+    private void compareClock() throws IOException {
+        Instant last = LastTime.in(file, scan.covered());
+        Instant now = means.clock().instant();
+        if (last != null && last.isAfter(now.plus(CLOCKS_DIFFER))) {
+            ZoneId zone = ZoneId.systemDefault();
+            notices.add(Notice.of(
+                    Notice.Kind.CLOCK_BACK,
+                    LocalDate.ofInstant(now, zone).toString(),
+                    LocalDate.ofInstant(last, zone).toString()));
         }
     }
 
@@ -203,6 +233,22 @@ public final class LearnerFile implements AutoCloseable {
     /** Why nothing is kept just now, or empty while all is on the disk. */
     public synchronized Optional<Notice> trouble() {
         return Optional.ofNullable(shut).or(() -> Optional.ofNullable(end).map(Appender::trouble));
+    }
+
+    /** Tries once more to write what waits. @return lines that wait all the same, in order */
+    synchronized List<String> settle() {
+        Appender to = end;
+        if (to == null) {
+            return List.of();
+        }
+        to.flush();
+        return to.waiting();
+    }
+
+    /** Whether the file lies on a disk that was taken out: what is in it cannot be read just now. */
+    public synchronized boolean away() {
+        settle();
+        return trouble().map(n -> n.kind() == Notice.Kind.GONE).orElse(false);
     }
 
     /** Whether another program writes to this file, or it was opened to be looked at only. */

@@ -8,6 +8,10 @@ public record Notice(Kind kind, List<Object> parameters) {
     public enum Kind {
         /** Nothing can be written. Parameters: the file, what the system said. */
         NOT_KEPT,
+        /** The file is not there any more while it is written: a stick was taken out. What waits is written once it is back. Parameters: the file. */
+        GONE,
+        /** The clock of the computer lies behind the times in the file. Parameters: the day by the clock, the day of the latest line. */
+        CLOCK_BACK,
         /** Another program writes to the file. Parameters: name of the learner. */
         ELSEWHERE,
         /** The file comes from a newer program. Parameters: the file, its format, the newest known format. */

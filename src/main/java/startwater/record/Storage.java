@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 
@@ -47,6 +48,10 @@ public interface Storage {
                     channel.write(left);
                 }
                 channel.force(false);
+                if (!Files.exists(file)) {
+                    // Its folder was taken away: what is still open here nobody will find again.
+                    throw new NoSuchFileException(file.toString());
+                }
             }
 
             @Override

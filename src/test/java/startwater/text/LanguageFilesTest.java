@@ -22,13 +22,14 @@ class LanguageFilesTest {
     private static final String SHELL = "/startwater/app/text/shell";
     private static final String PROGRESS = "/startwater/app/text/progress";
     private static final String CLI = "/startwater/cli/cli";
+    private static final String CRASH = "/startwater/cli/crash";
     private static final String CLASS = "/startwater/classroom/class";
     private static final String REHEARSAL = "/startwater/app/text/rehearsal";
     private static final String REHEARSE = "/startwater/rehearse/rehearse";
     private static final String FORM = "/startwater/rehearse/form";
     /** All files of words; a new one goes here. The help of the command line is named by its options, not in the code. */
     private static final List<String> FILES = List.of(
-            Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, PROGRESS, CLI, REHEARSAL, REHEARSE, FORM, CLASS);
+            Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, PROGRESS, CLI, REHEARSAL, REHEARSE, FORM, CLASS, CRASH);
 
     private static final Pattern PLACE = Pattern.compile("\\{(\\d+)");
     /** The whole of a literal, or the beginning of a key that the code completes. */

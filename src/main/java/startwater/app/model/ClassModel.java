@@ -130,7 +130,7 @@ public final class ClassModel {
                 return new Collector(given, clock.instant(), threads).collect(from, this::at, () -> stopped);
             } catch (IOException e) {
                 window.execute(() -> failed.set(from));
-                return List.of();
+                return before;
             }
         });
     }

@@ -1,6 +1,8 @@
 package startwater.app.model;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -74,7 +76,9 @@ public final class DrillModel {
     private final @Nullable String note;
     private final Steps steps;
     private @Nullable WorkingMark keptSum;
-    private int decidedAt;
+    /** Places of the decisions that are being judged, in order. */
+    private final Deque<Integer> judging = new ArrayDeque<>();
+
     private int practised;
     private final AtomicInteger wanted = new AtomicInteger();
     private final IntegerProperty foreseen = new SimpleIntegerProperty(-1);
@@ -427,7 +431,7 @@ public final class DrillModel {
         Prediction said = prediction();
         run.decide(asked, said);
         steps.decided(asked, said);
-        decidedAt = place;
+        judging.add(place);
         Case c = new Case(run.scenario(), run.past().upTo(place));
         Care care = steps.care();
         // The mark is asked for before the next visit is made ready: one worker does both, in this order.
@@ -436,16 +440,26 @@ public final class DrillModel {
         return judging;
     }
 
+    /** Whether a decision is being judged: until then nothing more is done in the drill. */
+    public boolean judging() {
+        return !judging.isEmpty();
+    }
+
     /** Keeps a verdict, in the order of the visits. */
     public void judged(Verdict verdict) {
         verdicts.add(verdict);
-        steps.marked(run.past().visits().get(decidedAt), verdict);
+        steps.marked(run.past().visits().get(judging.remove()), verdict);
+    }
+
+    /** The decision that waits longest could not be judged; it is judged when the drill is taken up again. */
+    public void unjudged() {
+        judging.remove();
     }
 
     /** The sum as it stands is the learner's; one that is kept already is not kept twice. */
     public void keepSum() {
         WorkingMark sum = working.get();
-        if (sum != null && !sum.equals(keptSum)) {
+        if (sum != null && !sum.equals(keptSum) && !run.over()) {
             keptSum = sum;
             steps.worked(Skill.TOXIC_AMMONIA.id(), sum);
         }

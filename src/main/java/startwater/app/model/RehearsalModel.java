@@ -126,6 +126,11 @@ public final class RehearsalModel {
     }
 
     private void keep() {
+        Path data = folder.toAbsolutePath().getParent();
+        if (data != null && !Files.isDirectory(data)) {
+            // A stick that was taken out is not made anew on this computer.
+            return;
+        }
         try {
             Files.createDirectories(folder);
             Files.writeString(folder.resolve(KEPT), FormFile.write(form()), StandardCharsets.UTF_8);

@@ -45,6 +45,11 @@ final class Background {
 
     /** Works something out and hands it over on the thread that paints, unless it was called off. */
     static <T> Work run(Supplier<T> work, Consumer<T> done) {
+        return run(work, done, () -> {});
+    }
+
+    /** The same. @param failed what is to be shown where the work itself fails, which is a fault of the program */
+    static <T> Work run(Supplier<T> work, Consumer<T> done, Runnable failed) {
         Work handle = new Work();
         CompletableFuture.supplyAsync(() -> handle.cancelled() ? null : work.get(), WORKER)
                 .thenAccept(result -> Platform.runLater(() -> {
@@ -53,11 +58,20 @@ final class Background {
                     }
                 }))
                 .exceptionally(fault -> {
-                    Thread.currentThread()
-                            .getUncaughtExceptionHandler()
-                            .uncaughtException(Thread.currentThread(), fault);
+                    report(fault);
+                    Platform.runLater(() -> {
+                        if (!handle.cancelled()) {
+                            failed.run();
+                        }
+                    });
                     return null;
                 });
         return handle;
+    }
+
+    /** A fault of the program goes where all of them go. */
+    static void report(Throwable fault) {
+        Thread here = Thread.currentThread();
+        here.getUncaughtExceptionHandler().uncaughtException(here, fault);
     }
 }

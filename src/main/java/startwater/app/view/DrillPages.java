@@ -38,6 +38,11 @@ final class DrillPages implements Navigator {
     /** Takes up a drill as it is given: from a shelf, or from a hand-out. @param begun works it out beside the window */
     void opening(Supplier<Resumed> begun) {
         LearnerFile file = frame.desk().learner();
+        if (file.away()) {
+            // What was begun cannot be read, and what would be begun now could not be told from it later.
+            frame.home();
+            return;
+        }
         frame.go(Place.DRILL, () -> Shell.waiting(frame.words().texts().text("shell.opening")));
         frame.work(begun, at -> play(at, model(at, file.history())));
     }
@@ -89,8 +94,13 @@ final class DrillPages implements Navigator {
 
     @Override
     public void home() {
-        drill = null;
+        leave();
         frame.home();
+    }
+
+    /** The window is about something else now; what is committed is kept. */
+    void leave() {
+        drill = null;
     }
 
     @Override
@@ -102,19 +112,28 @@ final class DrillPages implements Navigator {
     public void finished(DrillRun run, List<Verdict> verdicts) {
         EndModel end = new EndModel(run, verdicts);
         Steps steps = drill == null ? Steps.NONE : drill.steps();
-        frame.go(
-                Place.DRILL,
-                () -> new EndView(
-                        end,
-                        frame.words(),
-                        resolved -> resolved(steps, resolved),
-                        this::home,
-                        () -> again(run.scenario())));
-        frame.work(() -> Review.of(run, verdicts), summary -> {
+        Supplier<Region> shown = () -> new EndView(
+                end, frame.words(), resolved -> resolved(steps, resolved), this::home, () -> again(run.scenario()));
+        frame.go(Place.DRILL, shown);
+        // Not called off with the page: whoever leaves before the sum is there has finished all the same.
+        Background.run(() -> Review.of(run, verdicts), summary -> {
             end.summaryProperty().set(summary);
             steps.finished(summary);
-            frame.refresh();
+            if (frame.shows(shown)) {
+                frame.refresh();
+            }
         });
+    }
+
+    @Override
+    public boolean plays(DrillRun run) {
+        return drill != null && drill.run() == run;
+    }
+
+    /** The drill that is being played, or null. */
+    @Nullable
+    DrillModel playing() {
+        return drill;
     }
 
     /** Keeps a resolution, and says whether it is on the disk. */

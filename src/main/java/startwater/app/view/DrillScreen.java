@@ -96,6 +96,13 @@ public final class DrillScreen extends BorderPane {
 
     /** Draws the open visit. */
     private void visit() {
+        if (model.judging()) {
+            // Made anew while a decision is judged: what follows is shown with the verdict.
+            setTop(null);
+            setCenter(Ui.text(texts.text("win.judging"), "sw-sentence", "sw-quiet"));
+            setBottom(null);
+            return;
+        }
         if (model.run().over()) {
             navigator.finished(model.run(), model.verdicts());
             return;
@@ -168,7 +175,7 @@ public final class DrillScreen extends BorderPane {
     }
 
     private void refresh() {
-        if (model.run().over()) {
+        if (model.run().over() || model.judging()) {
             return;
         }
         bench.refresh();
@@ -196,7 +203,9 @@ public final class DrillScreen extends BorderPane {
             help(!help.isVisible());
             e.consume();
         } else if (e.getCode() == KeyCode.Z && e.isShortcutDown() && !typing(e)) {
-            model.takeBack();
+            if (!model.judging()) {
+                model.takeBack();
+            }
             e.consume();
         }
     }
@@ -251,7 +260,7 @@ public final class DrillScreen extends BorderPane {
     }
 
     private void refreshStatement() {
-        if (model.run().over()) {
+        if (model.run().over() || model.judging()) {
             return;
         }
         VisitFacts facts = model.facts();
@@ -269,6 +278,10 @@ public final class DrillScreen extends BorderPane {
     private void commit() {
         go.setDisable(true);
         go.setText(texts.text("win.judging"));
+        // The model stands at the next visit already: what is still seen here belongs to the last.
+        for (Node part : List.of(getCenter(), getBottom())) {
+            part.setDisable(true);
+        }
         boolean fishIn = model.facts().fishIn();
         WorkingMark working = model.workingProperty().get();
         var judging = model.commit();
@@ -276,7 +289,11 @@ public final class DrillScreen extends BorderPane {
         var unused = judging.whenComplete((verdict, fault) -> Platform.runLater(() -> {
             if (fault != null) {
                 // Judging is pure; a fault here is ours. The run itself is safe and goes on.
-                visit();
+                model.unjudged();
+                Background.report(fault);
+                if (navigator.plays(model.run())) {
+                    next();
+                }
                 return;
             }
             judged(verdict, working, fishIn);
@@ -285,6 +302,10 @@ public final class DrillScreen extends BorderPane {
 
     private void judged(Verdict verdict, @Nullable WorkingMark working, boolean fishIn) {
         model.judged(verdict);
+        if (!navigator.plays(model.run())) {
+            // Left meanwhile: the mark is kept, the page stays as it is.
+            return;
+        }
         if (model.steps().exam()) {
             next();
             return;

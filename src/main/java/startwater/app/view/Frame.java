@@ -29,6 +29,9 @@ interface Frame {
     /** Works something out beside the window and hands it over, unless another page was gone to meanwhile. */
     <T> void work(Supplier<T> work, Consumer<T> done);
 
+    /** Whether this page is still the present one. */
+    boolean shows(Supplier<Region> page);
+
     /** Makes the present page anew. */
     void refresh();
 

@@ -12,7 +12,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import startwater.classroom.Handout;
-import startwater.content.Lesson;
+import startwater.content.LessonCard;
 import startwater.content.Library;
 import startwater.drill.Scenario;
 import startwater.record.Entry;
@@ -42,7 +42,8 @@ final class HandOutPane extends VBox {
             shelf.getChildren().add(box);
         }
         FlowPane reading = new FlowPane(16, 8);
-        for (Lesson lesson : Library.shipped().lessons(texts.language().code())) {
+        // Cards, not whole lessons: to read those takes most of a second, and nobody reads them here.
+        for (LessonCard lesson : Library.shipped().lessonCards(texts.language().code())) {
             CheckBox box = box(lesson.number() + "  " + lesson.title());
             lessons.put(lesson.id(), box);
             reading.getChildren().add(box);

@@ -11,6 +11,11 @@ public interface Navigator {
     /** Shows a screen in place of the present one. */
     void show(Region screen);
 
+    /** Whether this run is still what the window is about: it may have been left while something was worked out. */
+    default boolean plays(DrillRun run) {
+        return true;
+    }
+
     /** Back to the shelf. What is committed is kept. */
     void home();
 

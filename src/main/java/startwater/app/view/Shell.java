@@ -22,6 +22,7 @@ import javafx.scene.layout.StackPane;
 import org.jspecify.annotations.Nullable;
 import startwater.app.Desk;
 import startwater.app.Settings;
+import startwater.app.model.DrillModel;
 import startwater.app.model.HomeModel;
 import startwater.app.model.HomeNext;
 import startwater.app.model.LessonModel;
@@ -31,6 +32,7 @@ import startwater.app.theme.Look;
 import startwater.app.theme.Theme;
 import startwater.classroom.ClassWords;
 import startwater.classroom.Handout;
+import startwater.cli.CrashLog;
 import startwater.content.CourseShelf;
 import startwater.content.Lesson;
 import startwater.content.Library;
@@ -56,7 +58,8 @@ public final class Shell extends BorderPane implements Frame, SideBar.Acts {
         "/startwater/app/text/window",
         "/startwater/app/text/shell",
         CoachWords.FILE,
-        ClassWords.FILE
+        ClassWords.FILE,
+        CrashLog.WORDS
     };
 
     private final Desk desk;
@@ -81,6 +84,9 @@ public final class Shell extends BorderPane implements Frame, SideBar.Acts {
     private Consumer<Path> browser = page -> {};
     private Picker picker =
             new SystemPicker(() -> getScene() == null ? null : getScene().getWindow());
+
+    /** What is shown, for the note of a fault; read from any thread. */
+    private volatile String screen = "";
 
     public Shell(Language language, Desk desk) {
         this(language, desk, Library.shipped());
@@ -192,12 +198,34 @@ public final class Shell extends BorderPane implements Frame, SideBar.Acts {
     public void refresh() {
         kept();
         setLeft(place == Place.DRILL ? null : sideBar());
-        setCenter(page.get());
+        Region made = page.get();
+        screen = place + " " + made.getClass().getSimpleName();
+        setCenter(made);
+    }
+
+    /** What is shown, in words of the program; from any thread. */
+    public String screen() {
+        return screen;
+    }
+
+    /** The drill that is being played, or null. */
+    @Nullable
+    DrillModel playing() {
+        return drills.playing();
+    }
+
+    /** Says that the program failed. @param noted whether it is in the log */
+    public void failed(CrashLog log, boolean noted) {
+        banner.tell(log.say(noted, words.texts()));
+        kept();
     }
 
     @Override
     public void go(Place where, Supplier<Region> what) {
         callOff();
+        if (where != Place.DRILL) {
+            drills.leave();
+        }
         place = where;
         page = what;
         refresh();
@@ -249,7 +277,13 @@ public final class Shell extends BorderPane implements Frame, SideBar.Acts {
     @Override
     public <T> void work(Supplier<T> asked, Consumer<T> done) {
         callOff();
-        work = Background.run(asked, done);
+        // A page that waits for what failed gives way.
+        work = Background.run(asked, done, this::home);
+    }
+
+    @Override
+    public boolean shows(Supplier<Region> asked) {
+        return page == asked;
     }
 
     private void callOff() {
@@ -291,7 +325,7 @@ public final class Shell extends BorderPane implements Frame, SideBar.Acts {
         }
         coaching = Background.run(() -> progressModel(file).next(), said -> {
             HomeNext next = said.orElse(null);
-            if (!Objects.equals(coach, next)) {
+            if (desk.chosen() && !Objects.equals(coach, next)) {
                 coach = next;
                 if (place == Place.HOME && !classes.handedOut()) {
                     anewWithFocus();
@@ -440,8 +474,12 @@ public final class Shell extends BorderPane implements Frame, SideBar.Acts {
         home();
     }
 
-    /** Writes what is still to be written. */
+    /** Writes what is still to be written; what is still being worked out is not shown any more. */
     public void close() {
+        callOff();
+        if (coaching != null) {
+            coaching.cancel();
+        }
         desk.close();
     }
 }
