@@ -131,12 +131,12 @@ class UnpluggedWindowTest {
                 Runnable::run, Runnable::run, Instant::now, new SecondPass(MarkMemo.inMemory()), 1);
         Path in = Files.createDirectories(folder.resolve("in"));
         Files.writeString(in.resolve("a.startwater-attempts.jsonl"), "nothing\n");
-        model.collect(in, null);
+        model.collect(in);
         List<HandedIn> first = model.handedInProperty().get();
         assertThat(first).hasSize(1);
         Files.delete(in.resolve("a.startwater-attempts.jsonl"));
         Files.delete(in);
-        model.collect(in, null);
+        model.collect(in);
         assertThat(model.failedProperty().get()).isEqualTo(in);
         assertThat(model.handedInProperty().get()).isEqualTo(first);
         assertThat(model.runningProperty().get()).isFalse();
