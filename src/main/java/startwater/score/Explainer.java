@@ -324,10 +324,7 @@ final class Explainer {
             numbers.add(10);
         }
         for (int number : numbers) {
-            say(
-                    "rule." + number,
-                    Severity.RULE,
-                    levels.told(ruling.decision().saltG(), ruling.decision()));
+            say("rule." + number, Severity.RULE, levels.told(ruling.decision().saltG(), ruling.decision()));
         }
     }
 }

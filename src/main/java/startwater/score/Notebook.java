@@ -27,6 +27,7 @@ public final class Notebook {
     private final int[] readAt = new int[Pad.values().length];
     /** What the books say of each pad before it is read at this visit. */
     private final double[] expected = new double[Pad.values().length];
+
     private int minute;
     private int nextVisit;
     private int previousVisit;

@@ -175,8 +175,7 @@ public final class StandingRules implements Policy {
 
     /** Rule 6: whether chloride stays short with all the salt that is left. */
     private static boolean shortOfChloride(Notebook book, double nitrite) {
-        double reached = RuledDoses.chloride(book)
-                + RuledDoses.salt(book, nitrite, 0) / book.saltFor(1);
+        double reached = RuledDoses.chloride(book) + RuledDoses.salt(book, nitrite, 0) / book.saltFor(1);
         return nitrite >= MEASURABLE && reached < SHORT_OF_CHLORIDE * Notebook.chlorideWanted(nitrite);
     }
 

@@ -167,11 +167,12 @@ public final class Trial {
                 plays.computeIfAbsent(jobs.get(i).policy().id(), id -> new ArrayList<>())
                         .add(made.get(i));
             }
-            open.removeIf(p -> !p.id().equals(Policies.CAREFUL.id()) && error(plays.getOrDefault(p.id(), List.of()).stream()
-                            .mapToDouble(PolicyPlay::mark)
-                            .filter(m -> !Double.isNaN(m))
-                            .toArray())
-                    <= ERROR_ENOUGH);
+            open.removeIf(p -> !p.id().equals(Policies.CAREFUL.id())
+                    && error(plays.getOrDefault(p.id(), List.of()).stream()
+                                    .mapToDouble(PolicyPlay::mark)
+                                    .filter(m -> !Double.isNaN(m))
+                                    .toArray())
+                            <= ERROR_ENOUGH);
             from = to;
             to = Math.min(plan.mostMarked(), to + MORE_AT_ONCE);
         }

@@ -116,6 +116,22 @@ class ShippedDrillsTest {
         return spoken;
     }
 
+    /** The card says how many fish there are; it must not stay behind when the file is tuned. */
+    @Test
+    void theCardTellsTheNumberOfFish() {
+        for (Scenario drill : drills()) {
+            for (String language : Languages.ALL) {
+                String digits = drill.words(language).stock().replaceAll("(?<=[0-9])[ .,](?=[0-9]{3})", "");
+                if (digits.matches(".*[0-9].*")) {
+                    assertThat(digits)
+                            .as(drill.id())
+                            .contains(Integer.toString(java.util.Objects.requireNonNull(drill.fishHereOrPlanned())
+                                    .count()));
+                }
+            }
+        }
+    }
+
     /** A habit that one drill alone exposes may be luck; two drills make it a lesson. */
     @Test
     void everyHabitIsExposedByTwoDrills() {

@@ -47,7 +47,9 @@ class ShippedDebriefsTest {
             List<PolicyPlay.Step> steps =
                     verdicts.stream().map(v -> PolicyPlay.Step.of(0, v)).toList();
             PolicyPlay play = new PolicyPlay(new Outcome(0, 0, 0), steps);
-            assertThat(play.mark()).as("%s: something must be at stake", drill.id()).isNotNaN();
+            assertThat(play.mark())
+                    .as("%s: something must be at stake", drill.id())
+                    .isNotNaN();
             assertThat(play.passed()).as(drill.id()).isFalse();
         }));
     }
@@ -59,7 +61,9 @@ class ShippedDebriefsTest {
             Set<Integer> said = new TreeSet<>();
             for (Verdict verdict : judged(drill, "careful")) {
                 Verdict.Line last = verdict.lines().get(verdict.lines().size() - 1);
-                assertThat(last.severity()).as("%s: last line %s", drill.id(), last.key()).isEqualTo(Verdict.Line.Severity.RULE);
+                assertThat(last.severity())
+                        .as("%s: last line %s", drill.id(), last.key())
+                        .isEqualTo(Verdict.Line.Severity.RULE);
                 said.addAll(rules(verdict));
             }
             for (String habit : drill.exposes()) {
@@ -76,7 +80,8 @@ class ShippedDebriefsTest {
 
     private static List<Integer> rules(Verdict verdict) {
         return verdict.lines().stream()
-                .filter(line -> line.severity() == Verdict.Line.Severity.RULE && line.key().startsWith("rule."))
+                .filter(line -> line.severity() == Verdict.Line.Severity.RULE
+                        && line.key().startsWith("rule."))
                 .map(line -> Integer.parseInt(line.key().substring("rule.".length())))
                 .toList();
     }

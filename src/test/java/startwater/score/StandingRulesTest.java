@@ -178,7 +178,9 @@ class StandingRulesTest {
         Notebook at = come();
         assertThat(RULES.tests(at))
                 .containsExactlyInAnyOrder(Pad.AMMONIA, Pad.NITRITE, Pad.PH, Pad.ALKALINITY, Pad.CHLORIDE);
-        assertThat(decide(at).feed()).as("untested is no reason to feed in full").isEqualTo(0.5);
+        assertThat(decide(at).feed())
+                .as("untested is no reason to feed in full")
+                .isEqualTo(0.5);
         visit(0.5, 0.2, 7.4, 120, 200);
         at = come();
         assertThat(RULES.tests(at)).containsExactlyInAnyOrder(Pad.AMMONIA, Pad.NITRITE, Pad.PH);

@@ -87,8 +87,7 @@ final class EndView extends BorderPane {
         Scenario.Words told = words.scenario(model.run().scenario());
         VBox rule =
                 new VBox(4, Ui.text(texts.text("end.takeAway"), "sw-strong"), Ui.text(told.debrief(), "sw-sentence"));
-        words.rules(model.run().scenario())
-                .forEach(said -> rule.getChildren().add(Ui.text(said, "sw-sentence")));
+        words.rules(model.run().scenario()).forEach(said -> rule.getChildren().add(Ui.text(said, "sw-sentence")));
         rule.getStyleClass().add("sw-wash");
         rule.setPadding(new Insets(14, 16, 14, 16));
         page.getChildren().add(Look.of(getScene()).scale() >= STACK_FROM ? new VBox(16, rule, nextTime()) : pair(rule));
