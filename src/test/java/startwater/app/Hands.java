@@ -40,7 +40,13 @@ public final class Hands {
             Event.fireEvent(
                     focus,
                     new KeyEvent(
-                            KeyEvent.KEY_TYPED, Character.toString(c), "", KeyCode.UNDEFINED, false, false, false,
+                            KeyEvent.KEY_TYPED,
+                            Character.toString(c),
+                            "",
+                            KeyCode.UNDEFINED,
+                            false,
+                            false,
+                            false,
                             false));
         }));
         settle();
@@ -59,7 +65,7 @@ public final class Hands {
 
     /** Until the window has taken what was done: an event passes two queues. */
     public static void settle() {
-        for (int i = 0; i < 2; i++) {
+        for (int i = 0; i < 3; i++) {
             Fx.run(() -> {});
         }
     }
