@@ -104,7 +104,7 @@ public final class Collector {
                 }
             }
         } catch (DirectoryIteratorException unplugged) {
-            throw unplugged.getCause();
+            throw java.util.Objects.requireNonNull(unplugged.getCause());
         }
         files.sort(Comparator.comparing(Path::toString));
         return files;

@@ -86,8 +86,9 @@ public final class SecondPass {
         List<HandedIn> out = new ArrayList<>(all);
         Count count = new Count(progress, (int) chosen.stream()
                 .map(i -> Objects.requireNonNull(all.get(i).check()))
-                .flatMap(check -> check.decided().stream().map(visit -> AttemptCheck.key(
-                                check.at(visit), check.begun().care())))
+                .flatMap(check -> check.decided().stream()
+                        .map(visit ->
+                                AttemptCheck.key(check.at(visit), check.begun().care())))
                 .distinct()
                 .filter(key -> memo.get(key).isEmpty())
                 .count());

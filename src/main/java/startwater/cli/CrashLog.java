@@ -28,12 +28,14 @@ public final class CrashLog {
     private static final int MOST_CAUSES = 6;
     private static final int MOST_FRAMES = 60;
 
+    private final Path folder;
     private final Path file;
     private final InstantSource clock;
     private final Set<String> noted = new HashSet<>();
 
     /** @param data the data folder */
     public CrashLog(Path data, InstantSource clock) {
+        this.folder = data;
         this.file = data.resolve("crash-log.txt");
         this.clock = clock;
     }
@@ -58,7 +60,7 @@ public final class CrashLog {
                 + ", Java " + property("java.version") + ", " + property("os.name") + " " + property("os.version") + " "
                 + property("os.arch") + "\nthread " + thread.getName() + "\nat " + at + "\n" + trace + "\n";
         try {
-            Files.createDirectories(file.toAbsolutePath().getParent());
+            Files.createDirectories(folder);
             WholeFile.replace(file, fitting(before() + ascii(entry)));
             noted.add(trace);
             return true;
@@ -102,7 +104,9 @@ public final class CrashLog {
         StringBuilder trace = new StringBuilder();
         @Nullable Throwable at = fault;
         for (int n = 0; at != null && n < MOST_CAUSES; n++) {
-            trace.append(n == 0 ? "" : "caused by ").append(at.getClass().getName()).append('\n');
+            trace.append(n == 0 ? "" : "caused by ")
+                    .append(at.getClass().getName())
+                    .append('\n');
             StackTraceElement[] frames = at.getStackTrace();
             for (int i = 0; i < Math.min(frames.length, MOST_FRAMES); i++) {
                 trace.append("  ")
@@ -113,7 +117,7 @@ public final class CrashLog {
                         .append(frames[i].getLineNumber())
                         .append('\n');
             }
-            at = at.getCause() == at ? null : at.getCause();
+            at = at.getCause();
         }
         return trace.toString();
     }

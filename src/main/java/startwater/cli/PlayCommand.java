@@ -150,8 +150,8 @@ public final class PlayCommand implements Callable<Integer> {
                         at.run().asked()));
             }
             new TerminalDrill(terminal, words, at)
-                    .watching(() ->
-                            file.trouble().map(n -> Notices.say(n, texts)).orElse(null))
+                    .watching(
+                            () -> file.trouble().map(n -> Notices.say(n, texts)).orElse(null))
                     .play();
             file.trouble().ifPresent(n -> terminal.say(Notices.say(n, texts)));
         } catch (RefusedException refused) {

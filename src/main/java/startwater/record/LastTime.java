@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.Instant;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -22,7 +23,7 @@ final class LastTime {
         LineScan.from(file, Math.max(0, covered - TAIL), (text, start, end, ended) -> {
             Matcher m = AT.matcher(text);
             if (m.find()) {
-                latest[0] = later(latest[0], m.group(1));
+                latest[0] = later(latest[0], Objects.requireNonNull(m.group(1)));
             }
         });
         return latest[0].equals(Instant.MIN) ? null : latest[0];

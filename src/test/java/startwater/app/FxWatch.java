@@ -93,7 +93,8 @@ public final class FxWatch implements AutoCloseable {
     private static String place(StackTraceElement[] stack) {
         List<String> ours = Arrays.stream(stack)
                 .filter(f -> f.getClassName().startsWith("startwater."))
-                .filter(f -> !f.getClassName().contains("Test") && !f.getClassName().contains(".Fx"))
+                .filter(f ->
+                        !f.getClassName().contains("Test") && !f.getClassName().contains(".Fx"))
                 .map(f -> f.getClassName().replaceAll("^.*\\.", "") + "." + f.getMethodName() + ":" + f.getLineNumber())
                 .limit(FRAMES)
                 .toList();

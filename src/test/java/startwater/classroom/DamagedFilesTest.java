@@ -41,8 +41,8 @@ class DamagedFilesTest {
     /** A dead stop, not a speed: nothing that ends at all takes so long, seconds. */
     private static final int ENDLESS_S = 60;
 
-    private static final Pattern TRACE =
-            Pattern.compile("Exception|Error\\b|\\tat |\\bjava\\.|\\bstartwater\\.[a-z]+\\.[A-Z]|crash-log|@[0-9a-f]{6}");
+    private static final Pattern TRACE = Pattern.compile(
+            "Exception|Error\\b|\\tat |\\bjava\\.|\\bstartwater\\.[a-z]+\\.[A-Z]|crash-log|@[0-9a-f]{6}");
 
     @TempDir
     private static Path folder;
@@ -175,7 +175,8 @@ class DamagedFilesTest {
 
     private void handOuts(int files) throws Exception {
         Path nobody = Files.createDirectories(folder.resolve("nobody"));
-        String own = Files.readString(Path.of("scenarios/first-strips.yaml")).replace("id: first-strips", "id: our-own");
+        String own =
+                Files.readString(Path.of("scenarios/first-strips.yaml")).replace("id: first-strips", "id: our-own");
         Handout travelling = new Handout(
                 "own",
                 "Own",
@@ -186,19 +187,23 @@ class DamagedFilesTest {
                 List.of(new Handout.Drill(Pupils.drill("first-strips"), HandoutFile.travelling(own))),
                 List.of());
         List<Whole> whole = List.of(
-                new Whole("monday" + HandoutFile.ENDING, HandoutFile.text(handout()).getBytes(StandardCharsets.UTF_8)),
-                new Whole("own" + HandoutFile.ENDING, HandoutFile.text(travelling).getBytes(StandardCharsets.UTF_8)));
+                new Whole(
+                        "monday" + HandoutFile.ENDING,
+                        HandoutFile.text(handout()).getBytes(StandardCharsets.UTF_8)),
+                new Whole(
+                        "own" + HandoutFile.ENDING, HandoutFile.text(travelling).getBytes(StandardCharsets.UTF_8)));
         each("hand-out", whole, files, (file, about) -> {
             Said graded = run("grade", nobody.toString(), "--handout", file.toString());
             if (graded.exit() != 0) {
-                assertThat(graded.err().lines().findFirst().orElse("")).as(about).contains(file.toString());
+                assertThat(graded.err().lines().findFirst().orElse(""))
+                        .as(about)
+                        .contains(file.toString());
             }
             for (Language language : Language.values()) {
                 HandoutFile.Read read = HandoutFile.read(file, language.code());
                 String said = read.trouble() == null
                         ? ""
-                        : new ClassWords(ClassWords.texts(language))
-                                .refused(String.valueOf(file.getFileName()), read);
+                        : new ClassWords(ClassWords.texts(language)).refused(String.valueOf(file.getFileName()), read);
                 clean(said, about);
                 assertThat(said.isEmpty()).as(about).isEqualTo(read.handout() != null);
                 assertThat(said.length()).as(about).isLessThan(3_000);
@@ -213,7 +218,8 @@ class DamagedFilesTest {
     private static List<Whole> all(String from, String ending) throws IOException {
         try (Stream<Path> files = Files.list(Path.of(from))) {
             List<Whole> all = new ArrayList<>();
-            for (Path file : files.filter(f -> f.toString().endsWith(ending)).sorted().toList()) {
+            for (Path file :
+                    files.filter(f -> f.toString().endsWith(ending)).sorted().toList()) {
                 all.add(new Whole(String.valueOf(file.getFileName()), Files.readAllBytes(file)));
             }
             assertThat(all).isNotEmpty();
@@ -233,10 +239,13 @@ class DamagedFilesTest {
             Path file = Files.write(in.resolve(of.name()), Damage.any(of.bytes(), chance));
             String about = kind + " " + i + " of seed " + seed + ": ";
             long before = System.nanoTime();
-            within(() -> {
-                door.open(file, about);
-                return true;
-            }, about, file);
+            within(
+                    () -> {
+                        door.open(file, about);
+                        return true;
+                    },
+                    about,
+                    file);
             slowest = Math.max(slowest, System.nanoTime() - before);
         }
         assertThat(refused).as("what is damaged is seldom good").isGreaterThan(files / 4);
@@ -244,7 +253,11 @@ class DamagedFilesTest {
             System.out.printf(
                     Locale.ROOT,
                     "damaged files: %d %ss, %d refused or marked, in %d s, the slowest %.2f s%n",
-                    files, kind, refused, (System.nanoTime() - start) / 1_000_000_000, slowest / 1e9);
+                    files,
+                    kind,
+                    refused,
+                    (System.nanoTime() - start) / 1_000_000_000,
+                    slowest / 1e9);
         }
     }
 

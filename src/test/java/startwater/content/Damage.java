@@ -43,7 +43,8 @@ public enum Damage {
         byte[] on(byte[] file, Random chance) {
             List<String> lines = lines(file);
             int from = chance.nextInt(lines.size());
-            lines.subList(from, Math.min(lines.size(), from + 1 + chance.nextInt(4))).clear();
+            lines.subList(from, Math.min(lines.size(), from + 1 + chance.nextInt(4)))
+                    .clear();
             return bytes(lines);
         }
     },
@@ -59,8 +60,23 @@ public enum Damage {
         @Override
         byte[] on(byte[] file, Random chance) {
             String[] numbers = {
-                "1e308", "1e999", "-1e308", "99999999999999999999", "9".repeat(5_000), "-1", "0", "1e-320", "0x7fffffff",
-                "2147483648", "-9223372036854775809", ".inf", "-.inf", ".nan", "NaN", "1_000", "0.1.2"
+                "1e308",
+                "1e999",
+                "-1e308",
+                "99999999999999999999",
+                "9".repeat(5_000),
+                "-1",
+                "0",
+                "1e-320",
+                "0x7fffffff",
+                "2147483648",
+                "-9223372036854775809",
+                ".inf",
+                "-.inf",
+                ".nan",
+                "NaN",
+                "1_000",
+                "0.1.2"
             };
             return replaced(file, NUMBER, numbers[chance.nextInt(numbers.length)], chance);
         }
@@ -77,8 +93,26 @@ public enum Damage {
         @Override
         byte[] on(byte[] file, Random chance) {
             String[] others = {
-                "[]", "{}", "null", "true", "~", "\"\"", "''", "[1, 2]", "{a: 1}", "{\"a\":1}", "!!binary aGk=",
-                "!!java.net.URL [http://localhost]", "2026-01-01", "|", ">-", "%", "@", "text with: a colon", "1e", "- 1"
+                "[]",
+                "{}",
+                "null",
+                "true",
+                "~",
+                "\"\"",
+                "''",
+                "[1, 2]",
+                "{a: 1}",
+                "{\"a\":1}",
+                "!!binary aGk=",
+                "!!java.net.URL [http://localhost]",
+                "2026-01-01",
+                "|",
+                ">-",
+                "%",
+                "@",
+                "text with: a colon",
+                "1e",
+                "- 1"
             };
             return replaced(file, VALUE, others[chance.nextInt(others.length)], chance);
         }
@@ -87,8 +121,19 @@ public enum Damage {
         @Override
         byte[] on(byte[] file, Random chance) {
             String[] odd = {
-                "\u202e", "\u2028", "\u0085", "\u00a0", "\ufeff", "\ud83d\udc1f", "\u0301", "\u200d", "\uffff", "\u0660",
-                "\u2212", "\u00bd", "\ufffd"
+                "\u202e",
+                "\u2028",
+                "\u0085",
+                "\u00a0",
+                "\ufeff",
+                "\ud83d\udc1f",
+                "\u0301",
+                "\u200d",
+                "\uffff",
+                "\u0660",
+                "\u2212",
+                "\u00bd",
+                "\ufffd"
             };
             String text = text(file);
             int at = chance.nextInt(text.length() + 1);

@@ -51,12 +51,23 @@ public final class ManyAttempts {
         line(
                 out,
                 new Entry.Begun(
-                        id, n++, drill.id(), drill.skills(), content, EngineVersion.here(), 1 + number,
-                        Entry.Mode.PRACTICE, "en", null, at));
+                        id,
+                        n++,
+                        drill.id(),
+                        drill.skills(),
+                        content,
+                        EngineVersion.here(),
+                        1 + number,
+                        Entry.Mode.PRACTICE,
+                        "en",
+                        null,
+                        at));
         for (int v = 0; v < VISITS; v++) {
             line(out, new Entry.Dipped(id, n++, false, v, 1, at));
             for (Pad pad : READ) {
-                line(out, new Entry.Wrote(id, n++, pad, (number + v) % pad.scale().stops(), 1, v, at));
+                line(
+                        out,
+                        new Entry.Wrote(id, n++, pad, (number + v) % pad.scale().stops(), 1, v, at));
             }
             Decision own = Decision.LEAVE_ALONE.withFeed((number + v) % 3 / 2.0);
             Prediction said =
@@ -64,8 +75,15 @@ public final class ManyAttempts {
             line(
                     out,
                     new Entry.Decided(
-                            id, n++, 3 * v, own, said, new Entry.Sight(2 + v, 14.5, 9.5, null, 120, 0), "0".repeat(64),
-                            "1".repeat(64), at));
+                            id,
+                            n++,
+                            3 * v,
+                            own,
+                            said,
+                            new Entry.Sight(2 + v, 14.5, 9.5, null, 120, 0),
+                            "0".repeat(64),
+                            "1".repeat(64),
+                            at));
             line(out, new Entry.Marked(id, n++, 3 * v, marks(number, v, own), at.plusMillis(700)));
             at = at.plusSeconds(240);
         }
@@ -76,8 +94,17 @@ public final class ManyAttempts {
         double mark = (31 * number + 17 * v) % 101;
         Verdict.Word word = mark < 30 ? Verdict.Word.DANGEROUS : mark < 70 ? Verdict.Word.COSTLY : Verdict.Word.SOUND;
         return new Entry.Marks(
-                3, number % 4, null, mark, word, (100 - mark) / 25, true, false, true,
-                Verdict.Variable.values()[(number + v) % Verdict.Variable.values().length], own,
+                3,
+                number % 4,
+                null,
+                mark,
+                word,
+                (100 - mark) / 25,
+                true,
+                false,
+                true,
+                Verdict.Variable.values()[(number + v) % Verdict.Variable.values().length],
+                own,
                 own.withFeed(0).withChange(0.25),
                 new Entry.Foresight(
                         Pad.NITRITE, Prediction.Sureness.values()[(number + v) % 3], number % 101, (v + 1) / 7.0),

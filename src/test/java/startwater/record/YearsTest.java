@@ -44,7 +44,11 @@ class YearsTest {
             System.out.printf(
                     Locale.ROOT,
                     "years: %d attempts, %.1f MB: first open %d ms, with the index %d ms, index made anew %d ms%n",
-                    attempts, Files.size(file) / 1e6, took[0], took[1], took[2]);
+                    attempts,
+                    Files.size(file) / 1e6,
+                    took[0],
+                    took[1],
+                    took[2]);
         }
     }
 

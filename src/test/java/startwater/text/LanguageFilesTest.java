@@ -29,7 +29,18 @@ class LanguageFilesTest {
     private static final String FORM = "/startwater/rehearse/form";
     /** All files of words; a new one goes here. The help of the command line is named by its options, not in the code. */
     private static final List<String> FILES = List.of(
-            Texts.DRILL, Texts.LESSON, Texts.RECORD, WINDOW, SHELL, PROGRESS, CLI, REHEARSAL, REHEARSE, FORM, CLASS, CRASH);
+            Texts.DRILL,
+            Texts.LESSON,
+            Texts.RECORD,
+            WINDOW,
+            SHELL,
+            PROGRESS,
+            CLI,
+            REHEARSAL,
+            REHEARSE,
+            FORM,
+            CLASS,
+            CRASH);
 
     private static final Pattern PLACE = Pattern.compile("\\{(\\d+)");
     /** The whole of a literal, or the beginning of a key that the code completes. */

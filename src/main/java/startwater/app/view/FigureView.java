@@ -90,12 +90,15 @@ final class FigureView extends VBox {
     private Tabled.Rows numbers() {
         Plot plot = figure.plot(now);
         List<String> heads = new ArrayList<>(List.of(texts.text(plot.x().key())));
-        plot.lines().forEach(line -> heads.add(texts.text(line.key().isEmpty() ? plot.y().key() : line.key())));
+        plot.lines()
+                .forEach(line ->
+                        heads.add(texts.text(line.key().isEmpty() ? plot.y().key() : line.key())));
         List<List<String>> rows = new ArrayList<>();
         for (double x : plot.x().ticks()) {
             List<String> row = new ArrayList<>(List.of(texts.number(x, 3)));
-            plot.lines().forEach(line -> row.add(
-                    line.at(x).isPresent() ? texts.number(line.at(x).getAsDouble(), 3) : "–"));
+            plot.lines()
+                    .forEach(line -> row.add(
+                            line.at(x).isPresent() ? texts.number(line.at(x).getAsDouble(), 3) : "–"));
             rows.add(row);
         }
         return new Tabled.Rows(heads, rows);

@@ -74,12 +74,13 @@ final class Tabled extends VBox {
         TableView<List<String>> view = new TableView<>();
         for (int i = 0; i < shown.heads().size(); i++) {
             int at = i;
-            TableColumn<List<String>, String> column = new TableColumn<>(shown.heads().get(i));
-            column.setCellValueFactory(row -> new ReadOnlyStringWrapper(row.getValue().get(at)));
+            TableColumn<List<String>, String> column =
+                    new TableColumn<>(shown.heads().get(i));
+            column.setCellValueFactory(
+                    row -> new ReadOnlyStringWrapper(row.getValue().get(at)));
             column.setSortable(false);
             column.setReorderable(false);
-            column.setStyle("-fx-pref-width: " + COLUMN_EM + "em;"
-                    + (at == 0 ? "" : "-fx-alignment: center-right;"));
+            column.setStyle("-fx-pref-width: " + COLUMN_EM + "em;" + (at == 0 ? "" : "-fx-alignment: center-right;"));
             view.getColumns().add(column);
         }
         view.getItems().addAll(shown.rows());

@@ -20,16 +20,24 @@ class MemoryTest {
     @Test
     @Tag("full")
     void sixWeeksFitIntoAQuarterOfAGigabyte() throws Exception {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx256m"));
+        List<String> command = new ArrayList<>(
+                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx256m"));
         for (String name : List.of(
-                "java.awt.headless", "testfx.robot", "testfx.headless", "prism.order", "glass.platform",
-                "monocle.platform", "user.language", "user.country")) {
+                "java.awt.headless",
+                "testfx.robot",
+                "testfx.headless",
+                "prism.order",
+                "glass.platform",
+                "monocle.platform",
+                "user.language",
+                "user.country")) {
             command.add("-D" + name + "=" + System.getProperty(name, ""));
         }
         command.add("-Dheadless.geometry=1280x800-32");
         command.addAll(List.of(
-                "-cp", System.getProperty("java.class.path"), SixWeeks.class.getName(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                SixWeeks.class.getName(),
                 folder.resolve("data").toString()));
         File said = folder.resolve("said").toFile();
         Process child = new ProcessBuilder(command)

@@ -117,14 +117,14 @@ final class Monkey implements AutoCloseable {
     }
 
     private void note(int number, String done) {
-            counts.merge(done.split(" ")[0], 1, Integer::sum);
-            last.add(number + ": " + done);
-            if (last.size() > REMEMBERED) {
-                last.removeFirst();
-            }
-            if (!faults.isEmpty()) {
-                throw failed("faults: " + String.join("\n", faults), null);
-            }
+        counts.merge(done.split(" ")[0], 1, Integer::sum);
+        last.add(number + ": " + done);
+        if (last.size() > REMEMBERED) {
+            last.removeFirst();
+        }
+        if (!faults.isEmpty()) {
+            throw failed("faults: " + String.join("\n", faults), null);
+        }
     }
 
     /** How often what was done. */
@@ -273,7 +273,8 @@ final class Monkey implements AutoCloseable {
         call(() -> {
             allKept(shell.playing());
             try (var files = Files.list(folder.resolve("learners"))) {
-                for (Path file : files.filter(f -> !f.toString().endsWith(".lock")).toList()) {
+                for (Path file :
+                        files.filter(f -> !f.toString().endsWith(".lock")).toList()) {
                     Files.copy(file, image.resolve("learners").resolve(file.getFileName()));
                 }
             }
@@ -324,7 +325,8 @@ final class Monkey implements AutoCloseable {
         if (model == null) {
             return;
         }
-        List<Entry> lines = Entries.ofLast(desk.learner().file(), model.run().scenario().id());
+        List<Entry> lines =
+                Entries.ofLast(desk.learner().file(), model.run().scenario().id());
         long decided = model.run().past().visits().stream()
                 .filter(v -> v.asked() && v.decision() != null)
                 .count();

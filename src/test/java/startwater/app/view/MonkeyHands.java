@@ -25,22 +25,64 @@ import startwater.quantity.Stream;
 /** Hands that do one thing at random to whatever a scene shows, on the thread of the window. Each says what it did. */
 final class MonkeyHands {
     /** Buttons behind which a dialogue of the system waits for a person. */
-    private static final Set<String> DIALOGUES =
-            Set.of("keep", "choose", "open-handout", "hand-in", "learner-export");
+    private static final Set<String> DIALOGUES = Set.of("keep", "choose", "open-handout", "hand-in", "learner-export");
 
     /** Said where there is nothing to press. */
     static final String NOTHING = "nothing to press";
 
     private static final KeyCode[] KEYS = {
-        KeyCode.TAB, KeyCode.TAB, KeyCode.TAB, KeyCode.ENTER, KeyCode.SPACE, KeyCode.SPACE, KeyCode.ESCAPE, KeyCode.LEFT,
-        KeyCode.RIGHT, KeyCode.UP, KeyCode.DOWN, KeyCode.HOME, KeyCode.END, KeyCode.PAGE_UP, KeyCode.PAGE_DOWN,
-        KeyCode.F1, KeyCode.DELETE, KeyCode.BACK_SPACE, KeyCode.Z, KeyCode.A, KeyCode.PLUS, KeyCode.MINUS,
-        KeyCode.DIGIT0, KeyCode.DIGIT7, KeyCode.R
+        KeyCode.TAB,
+        KeyCode.TAB,
+        KeyCode.TAB,
+        KeyCode.ENTER,
+        KeyCode.SPACE,
+        KeyCode.SPACE,
+        KeyCode.ESCAPE,
+        KeyCode.LEFT,
+        KeyCode.RIGHT,
+        KeyCode.UP,
+        KeyCode.DOWN,
+        KeyCode.HOME,
+        KeyCode.END,
+        KeyCode.PAGE_UP,
+        KeyCode.PAGE_DOWN,
+        KeyCode.F1,
+        KeyCode.DELETE,
+        KeyCode.BACK_SPACE,
+        KeyCode.Z,
+        KeyCode.A,
+        KeyCode.PLUS,
+        KeyCode.MINUS,
+        KeyCode.DIGIT0,
+        KeyCode.DIGIT7,
+        KeyCode.R
     };
 
     private static final String[] WORDS = {
-        "0", "1", "0.5-1", "7,5", "-3", "1e999", "NaN", "", "   ", "lots", "0,25", "99999999999999999999", "½", "ñandú",
-        "\u202etxet", "\uD83D\uDC1F", "<b>", "{0}", "'", "../../x", "a\u0000b", "long ".repeat(60), "25 %", "1/2"
+        "0",
+        "1",
+        "0.5-1",
+        "7,5",
+        "-3",
+        "1e999",
+        "NaN",
+        "",
+        "   ",
+        "lots",
+        "0,25",
+        "99999999999999999999",
+        "½",
+        "ñandú",
+        "\u202etxet",
+        "\uD83D\uDC1F",
+        "<b>",
+        "{0}",
+        "'",
+        "../../x",
+        "a\u0000b",
+        "long ".repeat(60),
+        "25 %",
+        "1/2"
     };
 
     private final Stream chance;
@@ -118,9 +160,27 @@ final class MonkeyHands {
         Event.fireEvent(
                 node,
                 new ScrollEvent(
-                        ScrollEvent.SCROLL, at.getX(), at.getY(), at.getX(), at.getY(), false, false, false, false,
-                        false, false, 0, by, 0, by, ScrollEvent.HorizontalTextScrollUnits.NONE, 0,
-                        ScrollEvent.VerticalTextScrollUnits.NONE, 0, 0, null));
+                        ScrollEvent.SCROLL,
+                        at.getX(),
+                        at.getY(),
+                        at.getX(),
+                        at.getY(),
+                        false,
+                        false,
+                        false,
+                        false,
+                        false,
+                        false,
+                        0,
+                        by,
+                        0,
+                        by,
+                        ScrollEvent.HorizontalTextScrollUnits.NONE,
+                        0,
+                        ScrollEvent.VerticalTextScrollUnits.NONE,
+                        0,
+                        0,
+                        null));
         return "scroll " + name(node);
     }
 
@@ -176,7 +236,9 @@ final class MonkeyHands {
         }
         boolean dialogue = shown(scene, n -> n instanceof ButtonBase b && !allowed(b)).stream()
                 .anyMatch(n -> n.localToScene(n.getLayoutBounds())
-                        .contains(x - scene.getWindow().getX(), y - scene.getWindow().getY()));
+                        .contains(
+                                x - scene.getWindow().getX(),
+                                y - scene.getWindow().getY()));
         robot.mouseMove(x, y);
         if (!dialogue) {
             robot.mouseClick(MouseButton.PRIMARY);
@@ -203,7 +265,8 @@ final class MonkeyHands {
 
     private Point2D inside(Node node) {
         Bounds b = node.getLayoutBounds();
-        return new Point2D(b.getMinX() + chance.uniform() * b.getWidth(), b.getMinY() + chance.uniform() * b.getHeight());
+        return new Point2D(
+                b.getMinX() + chance.uniform() * b.getWidth(), b.getMinY() + chance.uniform() * b.getHeight());
     }
 
     private static void mouse(Node node, EventType<MouseEvent> type, Point2D at, MouseButton button, int times) {
@@ -215,12 +278,29 @@ final class MonkeyHands {
         Event.fireEvent(
                 node,
                 new MouseEvent(
-                        type, x, y, x, y, button, times, false, false, false, false, first && down, false,
-                        !first && down, false, false, true, null));
+                        type,
+                        x,
+                        y,
+                        x,
+                        y,
+                        button,
+                        times,
+                        false,
+                        false,
+                        false,
+                        false,
+                        first && down,
+                        false,
+                        !first && down,
+                        false,
+                        false,
+                        true,
+                        null));
     }
 
     private static String name(Node node) {
-        return node.getClass().getSimpleName() + (node.getId() == null ? "" : "#" + node.getId())
+        return node.getClass().getSimpleName()
+                + (node.getId() == null ? "" : "#" + node.getId())
                 + (node instanceof ButtonBase b && b.getText() != null ? " '" + b.getText() + "'" : "");
     }
 

@@ -37,7 +37,8 @@ class MonkeyTest {
     private final Handler complaints = new Handler() {
         @Override
         public void publish(LogRecord record) {
-            boolean ofToolkit = record.getLoggerName() != null && record.getLoggerName().startsWith("javafx");
+            boolean ofToolkit =
+                    record.getLoggerName() != null && record.getLoggerName().startsWith("javafx");
             boolean start = String.valueOf(record.getMessage()).contains("Unsupported JavaFX configuration");
             if (ofToolkit && !start && record.getLevel().intValue() >= Level.WARNING.intValue()) {
                 faults.add("the toolkit says: " + record.getMessage() + said(record.getThrown()));

@@ -59,7 +59,11 @@ final class SixWeeks {
         System.out.printf(
                 Locale.ROOT,
                 "memory: %s played to its end in the window, %d decisions, heap held after collection %.0f MB, at most %.0f MB, of %.0f MB allowed%n",
-                DRILL, decisions, heldMb(), most, Runtime.getRuntime().maxMemory() / MEGA);
+                DRILL,
+                decisions,
+                heldMb(),
+                most,
+                Runtime.getRuntime().maxMemory() / MEGA);
         System.exit(decisions > 2 ? 0 : 1);
     }
 
@@ -84,6 +88,7 @@ final class SixWeeks {
     }
 
     private static void wait(Shell shell, String... ids) throws TimeoutException {
-        WaitForAsyncUtils.waitFor(120, TimeUnit.SECONDS, () -> List.of(ids).stream().anyMatch(id -> there(shell, id)));
+        WaitForAsyncUtils.waitFor(
+                120, TimeUnit.SECONDS, () -> List.of(ids).stream().anyMatch(id -> there(shell, id)));
     }
 }

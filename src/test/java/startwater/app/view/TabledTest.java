@@ -42,14 +42,16 @@ class TabledTest {
             turn.fire();
             TableView<?> table = (TableView<?>) tabled.getChildren().get(0);
             assertThat(table.getAccessibleText()).isEqualTo("en palabras");
-            assertThat(table.getColumns()).extracting(c -> c.getText()).containsExactly(
-                    "Día",
-                    "amoníaco, bajo",
-                    "amoníaco, medio",
-                    "amoníaco, alto",
-                    "nitrito, bajo",
-                    "nitrito, medio",
-                    "nitrito, alto");
+            assertThat(table.getColumns())
+                    .extracting(c -> c.getText())
+                    .containsExactly(
+                            "Día",
+                            "amoníaco, bajo",
+                            "amoníaco, medio",
+                            "amoníaco, alto",
+                            "nitrito, bajo",
+                            "nitrito, medio",
+                            "nitrito, alto");
             assertThat(table.getColumns().get(2).getCellData(0)).isEqualTo("1,25");
             assertThat(table.getColumns().get(6).getCellData(1)).isEqualTo("8");
 

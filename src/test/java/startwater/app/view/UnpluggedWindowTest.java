@@ -65,8 +65,10 @@ class UnpluggedWindowTest {
     }
 
     private void waitFor(Predicate<Node> what) throws Exception {
-        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> Fx.call(() -> shell.lookupAll("*").stream()
-                .anyMatch(what)));
+        WaitForAsyncUtils.waitFor(
+                20,
+                TimeUnit.SECONDS,
+                () -> Fx.call(() -> shell.lookupAll("*").stream().anyMatch(what)));
     }
 
     private static Predicate<Node> id(String id) {
@@ -127,8 +129,8 @@ class UnpluggedWindowTest {
 
     @Test
     void theTeachersFolderIsTakenOutAndWhatWasCollectedStays() throws IOException {
-        ClassModel model = new ClassModel(
-                Runnable::run, Runnable::run, Instant::now, new SecondPass(MarkMemo.inMemory()), 1);
+        ClassModel model =
+                new ClassModel(Runnable::run, Runnable::run, Instant::now, new SecondPass(MarkMemo.inMemory()), 1);
         Path in = Files.createDirectories(folder.resolve("in"));
         Files.writeString(in.resolve("a.startwater-attempts.jsonl"), "nothing\n");
         model.collect(in);

@@ -108,7 +108,10 @@ class WindowBlocksTest {
         System.out.printf(
                 Locale.ROOT,
                 "window: %s, %d blocks over %.0f ms, the longest of our own work %.0f ms%n",
-                name, blocks.size(), BLOCK_MS, own);
+                name,
+                blocks.size(),
+                BLOCK_MS,
+                own);
         said(blocks).forEach(System.out::println);
         return blocks;
     }
@@ -117,7 +120,11 @@ class WindowBlocksTest {
         return blocks.stream()
                 .sorted(Comparator.comparingDouble(FxWatch.Block::ownMs).reversed())
                 .map(b -> String.format(
-                        Locale.ROOT, "  own %4.0f ms, toolkit %4.0f ms  %s  %s", b.ownMs(), b.toolkitMs(), b.screen(),
+                        Locale.ROOT,
+                        "  own %4.0f ms, toolkit %4.0f ms  %s  %s",
+                        b.ownMs(),
+                        b.toolkitMs(),
+                        b.screen(),
                         b.where()))
                 .toList();
     }
@@ -171,8 +178,10 @@ class WindowBlocksTest {
 
     private void waitFor(Predicate<Node> what) {
         try {
-            WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> Fx.call(() -> shell.lookupAll("*").stream()
-                    .anyMatch(what)));
+            WaitForAsyncUtils.waitFor(
+                    60,
+                    TimeUnit.SECONDS,
+                    () -> Fx.call(() -> shell.lookupAll("*").stream().anyMatch(what)));
         } catch (java.util.concurrent.TimeoutException never) {
             throw new AssertionError("it never came", never);
         }

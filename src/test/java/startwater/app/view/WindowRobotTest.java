@@ -20,11 +20,11 @@ import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
 import startwater.app.Desk;
 import startwater.app.Desks;
 import startwater.app.Fx;
+import startwater.app.Hands;
 import startwater.content.Library;
 import startwater.record.Attempts;
 import startwater.record.Entry;
@@ -38,7 +38,7 @@ class WindowRobotTest {
     @TempDir
     private Path folder;
 
-    private final FxRobot robot = new FxRobot();
+    private final Hands hands = new Hands();
 
     @SuppressWarnings("NullAway.Init")
     private Stage stage;
@@ -60,8 +60,7 @@ class WindowRobotTest {
             stage.show();
             stage.requestFocus();
         });
-        robot.targetWindow(stage);
-        WaitForAsyncUtils.waitForFxEvents();
+        Hands.settle();
     }
 
     @AfterEach
@@ -83,12 +82,11 @@ class WindowRobotTest {
             tabTo(node -> "reading".equals(node.getId()));
             for (String reading : new String[] {"1", "0.5-1"}) {
                 type(reading);
-                robot.type(KeyCode.ENTER);
-                WaitForAsyncUtils.waitForFxEvents();
+                hands.key(KeyCode.ENTER);
             }
             if (decisions % 2 == 0 && Fx.call(() -> all().anyMatch(toggle("half")))) {
                 tabTo(toggle("full").or(toggle("half")).or(toggle("none")));
-                robot.type(KeyCode.LEFT);
+                hands.key(KeyCode.LEFT);
             }
             press(node -> node instanceof Button b && b.getText().startsWith("Do it"));
             waitFor(() -> shows("Go on"));
@@ -150,7 +148,6 @@ class WindowRobotTest {
         Fx.run(() -> shell.lookupAll(".scroll-pane").stream()
                 .map(ScrollPane.class::cast)
                 .forEach(pane -> pane.setVvalue(1)));
-        WaitForAsyncUtils.waitForFxEvents();
     }
 
     @Test
@@ -159,9 +156,9 @@ class WindowRobotTest {
         press(node -> "card-first-strips".equals(node.getId()));
         waitFor(() -> shows("Mojar una tira"));
         tabTo(button("Mojar una tira"));
-        robot.type(KeyCode.F1);
+        hands.key(KeyCode.F1);
         waitFor(() -> find(node -> "help".equals(node.getId())).isVisible());
-        robot.type(KeyCode.ESCAPE);
+        hands.key(KeyCode.ESCAPE);
         waitFor(() -> !find(node -> "help".equals(node.getId())).isVisible());
         assertThat(button("Mojar una tira").test(Fx.call(this::focusOrRoot))).isTrue();
     }
@@ -194,8 +191,7 @@ class WindowRobotTest {
         press(button("Dip a strip"));
         tabTo(node -> "reading".equals(node.getId()));
         type("lots");
-        robot.type(KeyCode.ENTER);
-        WaitForAsyncUtils.waitForFxEvents();
+        hands.key(KeyCode.ENTER);
         assertThat(Fx.call(() -> ((TextField) focus()).getText())).isEqualTo("lots");
         Label reason = (Label) find(node -> "reading-refusal".equals(node.getId()));
         assertThat(reason.getText()).contains("This is no number.");
@@ -206,7 +202,7 @@ class WindowRobotTest {
         open(Language.EN);
         assertThat(text("What comes next")).isTrue();
         tabTo(toggle("English"));
-        robot.type(KeyCode.RIGHT);
+        hands.key(KeyCode.RIGHT);
         waitFor(() -> text("Lo que sigue"));
         assertThat(text("What comes next")).isFalse();
         waitFor(() -> Desk.in(folder)
@@ -232,9 +228,8 @@ class WindowRobotTest {
     void textGrowsToTwiceItsSizeByKeysAndNothingIsLost() {
         open(Language.EN);
         for (int i = 0; i < 5; i++) {
-            robot.push(KeyCode.CONTROL, KeyCode.EQUALS);
+            hands.chord(KeyCode.CONTROL, KeyCode.EQUALS);
         }
-        WaitForAsyncUtils.waitForFxEvents();
         assertThat(text("Text 200 %")).isTrue();
         waitFor(() -> shows("Start this drill"));
     }
@@ -246,8 +241,7 @@ class WindowRobotTest {
         press(node -> node.getId() != null && node.getId().startsWith("lesson-01"));
         tabTo(node -> node instanceof TextField);
         type("0.5");
-        robot.type(KeyCode.ENTER);
-        WaitForAsyncUtils.waitForFxEvents();
+        hands.key(KeyCode.ENTER);
         assertThat(Fx.call(() -> ((TextField) focus()).getText())).isEqualTo("0.5");
         assertThat(Fx.call(() ->
                         all().anyMatch(n -> n instanceof Label l && l.getText().contains("% off"))))
@@ -255,8 +249,7 @@ class WindowRobotTest {
     }
 
     private void type(String words) {
-        robot.write(words);
-        WaitForAsyncUtils.waitForFxEvents();
+        hands.type(stage.getScene(), words);
     }
 
     private Node focus() {
@@ -269,8 +262,7 @@ class WindowRobotTest {
             if (wanted.test(at)) {
                 return;
             }
-            robot.type(KeyCode.TAB);
-            WaitForAsyncUtils.waitForFxEvents();
+            hands.key(KeyCode.TAB);
         }
         throw new AssertionError("no tab leads there; the focus is at " + Fx.call(this::focusOrRoot));
     }
@@ -281,13 +273,11 @@ class WindowRobotTest {
 
     private void press(Predicate<Node> wanted) {
         tabTo(wanted);
-        robot.type(KeyCode.SPACE);
-        WaitForAsyncUtils.waitForFxEvents();
+        hands.key(KeyCode.SPACE);
     }
 
     private void click(Predicate<Node> wanted) {
-        robot.clickOn(find(wanted));
-        WaitForAsyncUtils.waitForFxEvents();
+        hands.click(find(wanted));
     }
 
     private static Predicate<Node> button(String words) {
@@ -321,8 +311,8 @@ class WindowRobotTest {
     }
 
     private static void waitFor(BooleanSupplier what) {
-        for (int i = 0; i < 300 && !what.getAsBoolean(); i++) {
-            WaitForAsyncUtils.sleep(50, java.util.concurrent.TimeUnit.MILLISECONDS);
+        for (int i = 0; i < 900 && !what.getAsBoolean(); i++) {
+            WaitForAsyncUtils.sleep(20, java.util.concurrent.TimeUnit.MILLISECONDS);
         }
         assertThat(what.getAsBoolean()).isTrue();
     }
