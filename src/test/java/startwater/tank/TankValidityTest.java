@@ -2,7 +2,6 @@ package startwater.tank;
 
 import static startwater.Refusals.refused;
 
-import java.util.function.BiFunction;
 import org.junit.jupiter.api.Test;
 import startwater.biofilter.Nitrification;
 import startwater.fish.Species;
@@ -53,14 +52,13 @@ class TankValidityTest {
 
     @Test
     void everyNumberOfATankIsHeldToItsRange() {
-        BiFunction<Integer, Double, TankParameters> with = (at, value) -> {
-            double[] changed = SOUND.clone();
-            changed[at] = value;
-            return tank(changed);
-        };
         for (int i = 0; i < RANGES.length; i++) {
             int at = i;
-            refused(RANGES[i], value -> with.apply(at, value));
+            refused(RANGES[i], value -> {
+                double[] changed = SOUND.clone();
+                changed[at] = value;
+                tank(changed);
+            });
         }
     }
 
