@@ -109,16 +109,18 @@ final class DebriefCharts {
         return (downwards ? middles.min() : middles.max()).orElse(Double.NaN);
     }
 
-    FanChart fan() {
+    Tabled fan() {
         Verdict.Path path = verdict.decisive();
         List<Tick> days = new ArrayList<>();
         for (int day = 0; day <= (int) verdict.days(); day += verdict.days() > 10 ? 3 : 1) {
             days.add(Tick.of(day, words.shortDay(model.decided().minute() + day * Calendar.DAY)));
         }
-        return new FanChart(new FanChart.Data(
+        FanChart.Path own = path(path, path.own(), "win.yours");
+        FanChart.Path best = verdict.own() == 0 ? null : path(path, path.best(), "win.best");
+        FanChart chart = new FanChart(new FanChart.Data(
                 days,
-                path(path, path.own(), "win.yours"),
-                verdict.own() == 0 ? null : path(path, path.best(), "win.best"),
+                own,
+                best,
                 new FanChart.Level(path.guidance(), texts.text("win.harmsFrom", texts.number(path.guidance()))),
                 new FanChart.Moment(path.returnHours() / 24, List.of(texts.text("win.rulesAct"))),
                 Double.isNaN(path.todayFromLog())
@@ -127,6 +129,8 @@ final class DebriefCharts {
                                 path.todayFromLog(), texts.text("win.today", texts.number(path.todayFromLog(), 2))),
                 texts.language().locale(),
                 aheadTitle() + ". " + aheadGist()));
+        return new Tabled(
+                texts, "ahead", chart, () -> BandTable.of(texts, best == null ? List.of(own) : List.of(own, best)));
     }
 
     private FanChart.Path path(Verdict.Path path, List<Verdict.Band> bands, String key) {

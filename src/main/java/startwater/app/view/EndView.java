@@ -203,8 +203,50 @@ final class EndView extends BorderPane {
         return new VBox(
                 6,
                 Ui.text(texts.text("end.truth"), "sw-sentence", "sw-strong"),
-                line,
+                new Tabled(texts, "truth", line, () -> numbers(end)),
                 Ui.text(texts.text("end.chartHow"), "sw-label", "sw-quiet"));
+    }
+
+    /** What the tank held at every visit, beside what was written down, and the fish alive under the three ways. */
+    private Tabled.Rows numbers(RunSummary end) {
+        List<TimeLine.Stock> stocks = stocks(end);
+        List<String> heads = new ArrayList<>(List.of(
+                texts.text("chart.visit"),
+                words.pad(Pad.AMMONIA),
+                texts.text("chart.wrote", words.pad(Pad.AMMONIA)),
+                words.pad(Pad.NITRITE),
+                texts.text("chart.wrote", words.pad(Pad.NITRITE))));
+        stocks.forEach(stock -> heads.add(stock.label()));
+        List<List<String>> rows = new ArrayList<>();
+        for (VisitRecord visit : model.run().past().visits()) {
+            TruthPoint truth = nearest(end.own(), visit.day());
+            List<String> row = new ArrayList<>(List.of(
+                    words.clock(visit.minute()),
+                    texts.number(truth.ammoniaMgPerL(), 2),
+                    wrote(visit, Pad.AMMONIA),
+                    texts.number(truth.nitriteMgPerL(), 2),
+                    wrote(visit, Pad.NITRITE)));
+            for (List<TruthPoint> way :
+                    stocks.isEmpty() ? List.<List<TruthPoint>>of() : List.of(end.nothing(), end.rules(), end.own())) {
+                row.add(texts.number(Math.rint(nearest(way, visit.day()).expectedAlive())));
+            }
+            rows.add(row);
+        }
+        return new Tabled.Rows(heads, rows);
+    }
+
+    private static TruthPoint nearest(List<TruthPoint> points, double day) {
+        return points.stream()
+                .min(Comparator.comparingDouble(p -> Math.abs(p.day() - day)))
+                .orElseThrow();
+    }
+
+    private String wrote(VisitRecord visit, Pad pad) {
+        return visit.written().stream()
+                .filter(w -> w.pad() == pad)
+                .reduce((a, b) -> b)
+                .map(w -> texts.number(w.value()))
+                .orElse("–");
     }
 
     private List<Tick> steps() {

@@ -105,17 +105,37 @@ final class KnownPane extends VBox {
                         texts.number(q.of(truth.get(now)) * times, 2))
                 + (now == 0 ? "" : " " + texts.text("known.inside", within, now + 1));
         inside.setText(said);
-        chart.getChildren()
-                .setAll(new KnownChart(new KnownChart.Data(
-                        pad == null ? linear(q, step, most) : blocks(pad),
-                        days(),
-                        ranges,
-                        line,
-                        pad == null ? List.of() : written(pad),
-                        texts.text("win.logAllowed"),
-                        texts.text("win.tankWas"),
-                        texts.text("win.wrote"),
-                        said)));
+        KnownChart picture = new KnownChart(new KnownChart.Data(
+                pad == null ? linear(q, step, most) : blocks(pad),
+                days(),
+                ranges,
+                line,
+                pad == null ? List.of() : written(pad),
+                texts.text("win.logAllowed"),
+                texts.text("win.tankWas"),
+                texts.text("win.wrote"),
+                said));
+        chart.getChildren().setAll(new Tabled(texts, "known", picture, () -> numbers(q)));
+    }
+
+    private Tabled.Rows numbers(Quantity q) {
+        double times = times(q);
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 0; i < known.moments().size(); i++) {
+            Moment moment = known.moments().get(i);
+            rows.add(List.of(
+                    texts.number(moment.day(), 3),
+                    texts.number(moment.span(q).low() * times, 2),
+                    texts.number(moment.span(q).high() * times, 2),
+                    texts.number(q.of(truth.get(i)) * times, 2)));
+        }
+        return new Tabled.Rows(
+                List.of(
+                        texts.text("chart.day"),
+                        texts.text("chart.low", texts.text("win.logAllowed")),
+                        texts.text("chart.high", texts.text("win.logAllowed")),
+                        texts.text("win.tankWas")),
+                rows);
     }
 
     private double most(Quantity q) {
