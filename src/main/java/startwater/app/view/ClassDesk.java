@@ -19,7 +19,9 @@ import startwater.classroom.HandoutFile;
 import startwater.classroom.Roster;
 import startwater.classroom.sheet.AnswerKey;
 import startwater.classroom.sheet.Worksheet;
+import startwater.cli.LessonPage;
 import startwater.cli.TeacherSheet;
+import startwater.content.Lesson;
 import startwater.content.Library;
 import startwater.content.WholeFile;
 import startwater.drill.Scenario;
@@ -167,6 +169,11 @@ final class ClassDesk implements ClassView.Desk {
                 paper,
                 () -> TeacherSheet.of(
                         drill, Library.shipped(), texts, paper, key ? AnswerKey.of(drill, 1, Judge::judge) : null));
+    }
+
+    /** A lesson to work on paper, with the answers on a page of their own. */
+    void lesson(Lesson lesson) {
+        page(texts.text("shell.printLesson"), lesson.id(), Paper.A4, () -> LessonPage.of(lesson, texts, Paper.A4));
     }
 
     private void page(String title, String name, Paper paper, java.util.function.Supplier<String> page) {

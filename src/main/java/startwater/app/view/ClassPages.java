@@ -13,6 +13,7 @@ import startwater.classroom.AttemptsFile;
 import startwater.classroom.Handout;
 import startwater.classroom.MarkFile;
 import startwater.classroom.SecondPass;
+import startwater.content.Lesson;
 import startwater.drill.Scenario;
 import startwater.record.Attempts;
 import startwater.record.Entry;
@@ -56,6 +57,11 @@ final class ClassPages {
 
     private ClassDesk files() {
         return new ClassDesk(frame.picker(), frame.words().texts(), this::tell, this::room);
+    }
+
+    /** Puts a lesson on paper. */
+    void print(Lesson lesson) {
+        files().lesson(lesson);
     }
 
     private void tell(String sentence) {

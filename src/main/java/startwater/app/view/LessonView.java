@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
+import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.BorderPane;
@@ -36,7 +37,13 @@ final class LessonView extends BorderPane {
     private final Consumer<String> play;
     private int place;
 
-    LessonView(Lesson lesson, LessonModel model, DrillWords words, Consumer<String> play) {
+    /**
+     * The lesson from its first line.
+     *
+     * @param play starts the drill of an id
+     * @param print puts the lesson on paper
+     */
+    LessonView(Lesson lesson, LessonModel model, DrillWords words, Consumer<String> play, Runnable print) {
         this.model = model;
         this.words = words;
         this.texts = words.texts();
@@ -50,6 +57,9 @@ final class LessonView extends BorderPane {
             place++;
         }
         page.getChildren().add(sources(lesson.sources()));
+        Hyperlink paper = Ui.link(texts.text("shell.printLesson"), print);
+        paper.setId("print-lesson");
+        page.getChildren().add(paper);
         page.sceneProperty().addListener((p, was, is) -> page.setMaxWidth(width()));
         page.setMaxWidth(width());
         setCenter(Ui.scroll(page));

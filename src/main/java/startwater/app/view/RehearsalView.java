@@ -2,6 +2,7 @@ package startwater.app.view;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -221,7 +222,7 @@ public final class RehearsalView extends BorderPane {
         working(true);
         said.setText(texts.text("rehwin.working", Rehearsal.TANKS));
         work = Background.run(
-                () -> java.util.Optional.ofNullable(model.reckon(
+                () -> Optional.ofNullable(model.reckon(
                         done -> Platform.runLater(() -> progress.setProgress(Math.max(progress.getProgress(), done))))),
                 reckoned -> reckoned.ifPresent(result -> {
                     working(false);
@@ -260,12 +261,17 @@ public final class RehearsalView extends BorderPane {
             said.setText(texts.text(model.stale() ? "rehwin.stale" : "rehwin.first"));
             return;
         }
+        Background.run(() -> written(write), file -> {
+            said.setText(file.map(f -> texts.text(key, f)).orElseGet(() -> texts.text("rehwin.cannotWrite")));
+            file.ifPresent(then);
+        });
+    }
+
+    private static Optional<Path> written(Callable<Path> write) {
         try {
-            Path file = write.call();
-            said.setText(texts.text(key, file));
-            then.accept(file);
+            return Optional.of(write.call());
         } catch (IOException e) {
-            said.setText(texts.text("rehwin.cannotWrite"));
+            return Optional.empty();
         } catch (Exception e) {
             throw new IllegalStateException(e);
         }

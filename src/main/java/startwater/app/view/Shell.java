@@ -441,7 +441,9 @@ public final class Shell extends BorderPane implements Frame, SideBar.Acts {
         });
         go(Place.LESSONS, () -> {
             Optional<Lesson> lesson = library.lesson(id, language.code());
-            return lesson.isPresent() ? new LessonView(lesson.get(), model, words, this::drill) : homePage();
+            return lesson.isPresent()
+                    ? new LessonView(lesson.get(), model, words, this::drill, () -> classes.print(lesson.get()))
+                    : homePage();
         });
     }
 

@@ -3,6 +3,7 @@ package startwater.app.view;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -73,6 +74,16 @@ class ClassFilesTest {
             shell.close();
             stage.close();
         });
+    }
+
+    @Test
+    void aLessonIsPrintedFromItsOwnPage() throws IOException {
+        Fx.run(() -> shell.lesson("01-toxic-ammonia"));
+        Path file = folder.resolve("lesson.pdf");
+        picker.then(file);
+        press("print-lesson");
+        waitFor(() -> says("Saved as"));
+        assertThat(Files.readString(file, StandardCharsets.ISO_8859_1)).startsWith("%PDF-");
     }
 
     @Test

@@ -37,7 +37,7 @@ class LessonBlocksTest {
     private static Open open(String id, Language language) {
         Lesson lesson = Library.shipped().lesson(id, language.code()).orElseThrow();
         LessonModel model = new LessonModel(id);
-        LessonView view = new LessonView(lesson, model, Shell.words(language), drill -> {});
+        LessonView view = new LessonView(lesson, model, Shell.words(language), drill -> {}, () -> {});
         Scene scene = new Scene(view, WIDTH, 700);
         new Look(Theme.LIGHT, 100).dress(scene);
         view.applyCss();
