@@ -23,6 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import startwater.classroom.table.Csv;
 import startwater.cli.Startwater;
+import startwater.score.Care;
 import startwater.score.Case;
 import startwater.score.Judge;
 import startwater.score.Verdict;
@@ -177,7 +178,7 @@ class ClassDayTest {
                 .replace("decisions: 8", "decisions: 2")
                 .replace("[0, 2, 4, 8, 14, 20]", "[0, 2]");
         Path drill = Files.writeString(folder.resolve("short-week.yaml"), yaml);
-        Path in = handedIn(1, drill.toString(), Judge::judge, "--exam");
+        Path in = handedIn(1, drill.toString(), c -> Judge.judge(c, Care.EXAM), "--exam");
         Said graded = run("grade", in.toString(), "--handout", handout().toString(), "--second-pass", "0", "--json");
         JsonNode attempt = JSON.readTree(graded.out()).path("attempts").get(0);
         assertThat(attempt.path("checked").asBoolean()).isTrue();
@@ -189,7 +190,7 @@ class ClassDayTest {
     @Tag("full")
     @Test
     void twentyLearnersWithTheRealJudge() throws IOException {
-        Path in = handedIn(20, "hungry-second-week", Judge::judge, "--exam", "--seed", "7");
+        Path in = handedIn(20, "hungry-second-week", c -> Judge.judge(c, Care.EXAM), "--exam", "--seed", "7");
         Said graded = run("grade", in.toString(), "--handout", handout().toString(), "--second-pass", "3", "--json");
         JsonNode all = JSON.readTree(graded.out());
         all.path("attempts").forEach(a -> {

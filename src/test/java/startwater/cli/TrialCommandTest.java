@@ -13,7 +13,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import startwater.drill.Decision;
+import startwater.score.Act;
+import startwater.score.DrillTrial;
 import startwater.score.Policies;
+import startwater.text.Language;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -101,6 +105,34 @@ class TrialCommandTest {
         assertThat(Files.readAllLines(kept)).hasSize(2 * lines.size());
     }
 
+    /** Acts are named by their parts; a part without words would end a trial of half an hour in nothing. */
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "es"})
+    void everyPartOfAnActHasItsWords(String language) {
+        TrialPage page = new TrialPage(CliTexts.of(Language.of(language)));
+        for (int fifth = 0; fifth <= 5; fifth++) {
+            for (boolean neutralised : new boolean[] {true, false}) {
+                Decision d = new Decision(
+                        fifth / 5.0,
+                        Math.min(1, fifth / 4.0),
+                        neutralised,
+                        fifth,
+                        fifth,
+                        fifth,
+                        fifth,
+                        Decision.Air.values()[fifth % Decision.Air.values().length],
+                        Decision.FilterCare.values()[fifth % Decision.FilterCare.values().length],
+                        Decision.FollowUp.values()[fifth % Decision.FollowUp.values().length],
+                        neutralised,
+                        neutralised,
+                        fifth / 5.0,
+                        fifth / 5.0);
+                String said = page.sentence(new DrillTrial.Reason("trial.course.act", List.of(Act.of(d), 40.0)));
+                assertThat(said).isNotBlank().doesNotContain("stock-", "change-");
+            }
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"en", "es"})
     void theTableNamesEveryPolicyAndSaysThatItIsRough(String language) {
@@ -108,7 +140,7 @@ class TrialCommandTest {
         assertThat(ran.exit()).isZero();
         assertThat(ran.out())
                 .contains(language.equals("en") ? "Arguable as well: " : "También discutibles: ")
-                .contains(language.equals("en") ? "Over these drills: " : "En estos ejercicios: ");
+                .contains(language.equals("en") ? "Over these drills: " : "En estas prácticas: ");
         assertThat(ran.out()).contains(Policies.ids()).contains(language.equals("en") ? "rough" : "aproximada");
         assertThat(folder.resolve("trial.jsonl")).isNotEmptyFile();
     }

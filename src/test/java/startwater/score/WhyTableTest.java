@@ -72,7 +72,8 @@ class WhyTableTest {
         for (String key :
                 ResourceBundle.getBundle("startwater.score.Why", Locale.ROOT).keySet()) {
             for (String prefix : prefixes) {
-                if (key.startsWith(prefix)) {
+                // What the end of a drill says of a rule without a reading at hand stands in no debrief of a visit.
+                if (key.startsWith(prefix) && !key.endsWith(".taught")) {
                     keys.add(key);
                 }
             }
@@ -146,9 +147,9 @@ class WhyTableTest {
 
     /** Key, the case where it must appear, the case where it must not. */
     private static final String HABITS = """
-            kept.best        | cold              | salt forgotten
+            kept.best        | fishless, waiting | salt forgotten
             kept.best.deaths | best of a bad day | cold
-            kept.deaths      | salt forgotten    | nitrite covered
+            kept.deaths      | salt forgotten    | cold
             kept.costs       | fishless, half-way | nitrite covered
             """;
 

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.BooleanSupplier;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -86,7 +87,11 @@ class RehearsalViewTest {
     }
 
     private void await() throws InterruptedException {
-        for (int i = 0; i < MOST_TENTHS && model.resultProperty().get() == null; i++) {
+        until(() -> model.resultProperty().get() != null);
+    }
+
+    private static void until(BooleanSupplier there) throws InterruptedException {
+        for (int i = 0; i < MOST_TENTHS && !Fx.<Boolean>call(there::getAsBoolean); i++) {
             Thread.sleep(100);
         }
         Fx.run(() -> {});
@@ -112,6 +117,7 @@ class RehearsalViewTest {
                 .contains("A forecast never moves fish", "Filter ready: day");
         press(view, "play");
         press(view, "print");
+        until(() -> !played.isEmpty() && !shown.isEmpty());
         assertThat(played).containsExactly(folder.resolve("porch-barrel.yaml"));
         assertThat(Files.readString(shown.get(0))).contains("Ready to fill: Porch barrel");
         type(view, Entry.VOLUME, "60 gal");
