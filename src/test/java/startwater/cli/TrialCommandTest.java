@@ -114,7 +114,7 @@ class TrialCommandTest {
             for (boolean neutralised : new boolean[] {true, false}) {
                 Decision d = new Decision(
                         fifth / 5.0,
-                        Math.min(1, fifth / 4.0),
+                        Math.min(0.95, fifth / 4.0),
                         neutralised,
                         fifth,
                         fifth,

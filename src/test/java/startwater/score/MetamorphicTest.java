@@ -364,7 +364,7 @@ class MetamorphicTest {
             for (Pad pad : List.of(Pad.AMMONIA, Pad.NITRITE)) {
                 assertThat(worth.ofTest(chances(belief, pad))).isCloseTo(0, within(1e-9));
             }
-            assertThat(worth.ofPerfect()).as(shipped.id()).isLessThan(0.15);
+            assertThat(worth.ofPerfect()).as(shipped.id()).isLessThan(0.25);
             for (int o = 0; o < losses.options(); o++) {
                 assertThat(losses.standardError(o, losses.best())).isLessThan(0.15);
             }
