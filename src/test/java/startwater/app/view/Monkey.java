@@ -62,6 +62,8 @@ final class Monkey implements AutoCloseable {
     private final List<String> faults;
     private final MonkeyHands hands;
     private final Path handout;
+    /** Where the choosers of the system lead to. */
+    private final Path picked;
 
     @SuppressWarnings("NullAway.Init")
     private Desk desk;
@@ -82,6 +84,7 @@ final class Monkey implements AutoCloseable {
         this.chance = Stream.of(seed, 0x6d6f_6e6bL);
         this.hands = call(() -> new MonkeyHands(chance));
         this.handout = Files.writeString(folder.resolve("monday" + HandoutFile.ENDING), HandoutFile.text(exam()));
+        this.picked = Files.createDirectories(folder.resolveSibling("picked"));
         Path own = Files.createDirectories(folder.resolve("scenarios"));
         Files.writeString(own.resolve("broken.yaml"), "id: broken\nvolume: many\n");
         open("Ana");
@@ -222,6 +225,7 @@ final class Monkey implements AutoCloseable {
             desk = Desk.in(folder, means);
             desk.choose(learner);
             shell = new Shell(hands.pick(2) == 0 ? Language.EN : Language.ES, desk);
+            shell.pickFilesWith(new MonkeyPicker(picked));
             Scene scene = new Scene(shell, 1280, 800);
             shell.dress(scene);
             // Whoever deletes means it.

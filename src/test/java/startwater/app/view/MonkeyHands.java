@@ -25,7 +25,7 @@ import startwater.quantity.Stream;
 /** Hands that do one thing at random to whatever a scene shows, on the thread of the window. Each says what it did. */
 final class MonkeyHands {
     /** Buttons behind which a dialogue of the system waits for a person. */
-    private static final Set<String> DIALOGUES = Set.of("keep", "choose", "open-handout", "hand-in", "learner-export");
+    private static final Set<String> DIALOGUES = Set.of("learner-export");
 
     /** Said where there is nothing to press. */
     static final String NOTHING = "nothing to press";

@@ -34,6 +34,7 @@ import startwater.text.Language;
 /** Journeys through the window with the keys and the mouse that a person has. */
 class WindowRobotTest {
     private static final int MOST_TABS = 120;
+    private static final int MOST_WAITS = 5;
 
     @TempDir
     private Path folder;
@@ -60,6 +61,8 @@ class WindowRobotTest {
             stage.show();
             stage.requestFocus();
         });
+        // The coach's word makes home anew; a key struck in that moment would go to a button that is no more.
+        waitFor(() -> there("start"));
         Hands.settle();
     }
 
@@ -264,6 +267,10 @@ class WindowRobotTest {
                 return;
             }
             hands.key(KeyCode.TAB);
+            // A page that is only just made takes a key a moment later.
+            for (int wait = 0; wait < MOST_WAITS && Fx.call(this::focusOrRoot) == at; wait++) {
+                WaitForAsyncUtils.sleep(20, java.util.concurrent.TimeUnit.MILLISECONDS);
+            }
         }
         throw new AssertionError("no tab leads there; the focus is at " + Fx.call(this::focusOrRoot));
     }
