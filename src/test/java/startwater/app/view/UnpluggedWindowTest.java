@@ -98,7 +98,7 @@ class UnpluggedWindowTest {
         Fx.run(() -> shell.home());
         waitFor(id("open-handout"));
         Fx.run(() -> shell.start(Library.shipped().scenario("first-strips").get()));
-        assertThat(Fx.call(() -> shell.lookup("#open-handout"))).isNotNull();
+        waitFor(id("open-handout"));
         assertThat(banner()).contains("is not there any more");
         assertThat(folder.resolve("stick")).doesNotExist();
         Files.move(folder.resolve("pocket"), folder.resolve("stick"));
