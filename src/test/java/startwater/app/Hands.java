@@ -11,6 +11,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.robot.Robot;
+import javafx.stage.Window;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,13 +26,17 @@ public final class Hands {
 
     /** Strikes a key. */
     public void key(KeyCode code) {
-        Fx.run(() -> robot.keyType(code));
+        Fx.run(() -> {
+            dressed();
+            robot.keyType(code);
+        });
         settle();
     }
 
     /** Strikes a key while another is held. */
     public void chord(KeyCode held, KeyCode code) {
         Fx.run(() -> {
+            dressed();
             robot.keyPress(held);
             robot.keyType(code);
             robot.keyRelease(held);
@@ -41,6 +46,7 @@ public final class Hands {
 
     /** Types words into what has the keys. */
     public void type(Scene scene, String words) {
+        Fx.run(Hands::dressed);
         Fx.run(() -> words.codePoints().forEach(c -> {
             Node focus = Objects.requireNonNull(scene.getFocusOwner(), "nothing has the keys");
             Event.fireEvent(
@@ -79,11 +85,20 @@ public final class Hands {
     }
 
     private boolean pointAt(@Nullable Node node) {
+        dressed();
         Bounds at = node == null ? null : node.localToScreen(node.getBoundsInLocal());
         if (at != null) {
             robot.mouseMove(at.getCenterX(), at.getCenterY());
         }
         return at != null;
+    }
+
+    /** A control takes keys once it has its looks. No person is quicker than the next frame; these hands are. */
+    private static void dressed() {
+        for (Window window : Window.getWindows()) {
+            window.getScene().getRoot().applyCss();
+            window.getScene().getRoot().layout();
+        }
     }
 
     /** Until the window has taken what was done: an event passes two queues. */
