@@ -57,15 +57,18 @@ final class Background {
                         done.accept(result);
                     }
                 }))
-                .exceptionally(fault -> {
-                    report(fault);
-                    Platform.runLater(() -> {
-                        if (!handle.cancelled()) {
-                            failed.run();
-                        }
-                    });
-                    return null;
-                });
+                // On the worker, even where the work was over before this line: the note of a fault names its thread.
+                .exceptionallyAsync(
+                        fault -> {
+                            report(fault);
+                            Platform.runLater(() -> {
+                                if (!handle.cancelled()) {
+                                    failed.run();
+                                }
+                            });
+                            return null;
+                        },
+                        WORKER);
         return handle;
     }
 
