@@ -1,6 +1,6 @@
 package startwater.app.view;
 
-import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -51,25 +51,32 @@ final class Background {
     /** The same. @param failed what is to be shown where the work itself fails, which is a fault of the program */
     static <T> Work run(Supplier<T> work, Consumer<T> done, Runnable failed) {
         Work handle = new Work();
-        CompletableFuture.supplyAsync(() -> handle.cancelled() ? null : work.get(), WORKER)
-                .thenAccept(result -> Platform.runLater(() -> {
-                    if (!handle.cancelled() && result != null) {
-                        done.accept(result);
-                    }
-                }))
-                // On the worker, even where the work was over before this line: the note of a fault names its thread.
-                .exceptionallyAsync(
-                        fault -> {
-                            report(fault);
-                            Platform.runLater(() -> {
-                                if (!handle.cancelled()) {
-                                    failed.run();
-                                }
-                            });
-                            return null;
-                        },
-                        WORKER);
+        WORKER.execute(() -> {
+            if (handle.cancelled()) {
+                return;
+            }
+            T result;
+            try {
+                result = work.get();
+            } catch (RuntimeException | Error fault) {
+                // Noted here, on the worker's own thread, which the note names.
+                report(new CompletionException(fault));
+                later(handle, failed);
+                return;
+            }
+            if (result != null) {
+                later(handle, () -> done.accept(result));
+            }
+        });
         return handle;
+    }
+
+    private static void later(Work handle, Runnable shown) {
+        Platform.runLater(() -> {
+            if (!handle.cancelled()) {
+                shown.run();
+            }
+        });
     }
 
     /** A fault of the program goes where all of them go. */
