@@ -23,30 +23,16 @@ record Bill(double[][] parts, double[][] deaths, double[] beside) {
         }
     }
 
-    /** The share of it that a way of this chance makes up. */
-    Bill times(double chance) {
-        Bill share = empty();
+    /** Adds what another comes to, in the share that its chance makes up. */
+    void add(Bill other, double chance) {
         for (int k = 0; k < parts.length; k++) {
             for (int c = 0; c < parts[k].length; c++) {
-                share.parts[k][c] = chance * parts[k][c];
+                parts[k][c] += chance * other.parts[k][c];
             }
             for (int s = 0; s < deaths[k].length; s++) {
-                share.deaths[k][s] = chance * deaths[k][s];
+                deaths[k][s] += chance * other.deaths[k][s];
             }
-            share.beside[k] = chance * beside[k];
-        }
-        return share;
-    }
-
-    void add(Bill other) {
-        for (int k = 0; k < parts.length; k++) {
-            for (int c = 0; c < parts[k].length; c++) {
-                parts[k][c] += other.parts[k][c];
-            }
-            for (int s = 0; s < deaths[k].length; s++) {
-                deaths[k][s] += other.deaths[k][s];
-            }
-            beside[k] += other.beside[k];
+            beside[k] += chance * other.beside[k];
         }
     }
 }

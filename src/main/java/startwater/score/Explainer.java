@@ -57,11 +57,16 @@ final class Explainer {
     }
 
     private void say(String key, Severity severity, Object... parameters) {
-        lines.add(new Line(key, severity, spoken(List.of(parameters), book.fishIn())));
+        lines.add(line(book, key, severity, parameters));
+    }
+
+    /** A sentence as it is said of the system that a book tells of. */
+    static Line line(Notebook book, String key, Severity severity, Object... parameters) {
+        return new Line(key, severity, spoken(List.of(parameters), book.fishIn()));
     }
 
     /** Decisions in a system without fish are said without the feed. */
-    static List<Object> spoken(List<Object> parameters, boolean fishIn) {
+    private static List<Object> spoken(List<Object> parameters, boolean fishIn) {
         return parameters.stream()
                 .map(p -> !fishIn && p instanceof Decision d ? (Object) new Verdict.WithoutFish(d) : p)
                 .toList();

@@ -34,15 +34,18 @@ final class FlipSearch {
 
     private final Case original;
     private final Scored scored;
-    private final Decision before;
+    /** Place of what is best as things are. */
+    private final int was;
 
+    private final Decision before;
     private final Care care;
 
     private FlipSearch(Case original, Care care, Scored scored) {
         this.original = original;
         this.care = care;
         this.scored = scored;
-        this.before = scored.options().get(scored.losses().best());
+        this.was = scored.losses().best();
+        this.before = scored.options().get(was);
     }
 
     static Optional<Flip> search(Case c, Care care) {
@@ -195,7 +198,6 @@ final class FlipSearch {
         }
         Losses losses = scored.losses().weighed(weights);
         int best = losses.best();
-        int was = scored.losses().best();
         return unlike(scored.options().get(best), before) && losses.regret(was) > Scored.band(losses, was);
     }
 
@@ -222,10 +224,7 @@ final class FlipSearch {
     }
 
     private Line line(String key, Object... parameters) {
-        return new Line(
-                key,
-                Severity.FACT,
-                Explainer.spoken(List.of(parameters), scored.book().fishIn()));
+        return Explainer.line(scored.book(), key, Severity.FACT, parameters);
     }
 
     private Line line(Candidate c, Scored again, Decision best) {

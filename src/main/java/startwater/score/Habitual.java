@@ -1,6 +1,5 @@
 package startwater.score;
 
-import java.util.List;
 import startwater.drill.Decision;
 import startwater.score.Verdict.Line;
 import startwater.score.Verdict.Line.Severity;
@@ -54,9 +53,6 @@ public record Habitual(
     }
 
     private static Line line(Scored scored, String key, Severity severity, Object... parameters) {
-        return new Line(
-                key,
-                severity,
-                Explainer.spoken(List.of(parameters), scored.book().fishIn()));
+        return Explainer.line(scored.book(), key, severity, parameters);
     }
 }

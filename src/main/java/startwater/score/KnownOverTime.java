@@ -48,6 +48,11 @@ public record KnownOverTime(List<Moment> moments) {
         /** Nitrite oxidisers, share of what the media can carry, 0..1. */
         NOB_SHARE;
 
+        /** What a value is multiplied by to be shown: shares are shown in per cent. */
+        public double shownTimes() {
+            return this == AOB_SHARE || this == NOB_SHARE ? 100 : 1;
+        }
+
         double of(double[] y, TankParameters p) {
             return switch (this) {
                 case TOTAL_AMMONIA -> y[TankLayout.TAN];
@@ -81,7 +86,12 @@ public record KnownOverTime(List<Moment> moments) {
     }
 
     /** Five, fifty and ninety-five in a hundred of the belief, in the unit of the quantity. */
-    public record Span(double low, double middle, double high) {}
+    public record Span(double low, double middle, double high) {
+        /** Whether a value lies in it. */
+        public boolean holds(double value) {
+            return low <= value && value <= high;
+        }
+    }
 
     /**
      * One visit.

@@ -128,12 +128,9 @@ final class Rollout {
 
     /** Follows one option on one water, in the mean over all ways in which things may go on. */
     Bill follow(Decision option, int water, FastStepper stepper) {
-        Bill mean = follow(option, ahead(water, futures.get(0)), water, stepper, null, 0);
-        for (int f = 1; f < futures.size(); f++) {
-            Future future = futures.get(f);
-            mean = f == 1 ? mean.times(futures.get(0).chance()) : mean;
-            mean.add(follow(option, ahead(water, future), water, stepper, null, 0)
-                    .times(future.chance()));
+        Bill mean = Bill.empty();
+        for (Future future : futures) {
+            mean.add(follow(option, ahead(water, future), water, stepper, null, 0), future.chance());
         }
         return mean;
     }

@@ -15,8 +15,8 @@ import startwater.fish.Species;
  * @param oxygen rule 8, mg/L
  */
 record RuleLevels(double watch, double act, double stop, double nitriteShort, double nitriteMuch, double oxygen) {
-    static final RuleLevels WARM_WATER = new RuleLevels(0.03, 0.06, 0.15, 1, 5, 5);
-    static final RuleLevels TROUT = new RuleLevels(0.012, 0.025, 0.05, 0.2, 1, 6);
+    private static final RuleLevels WARM_WATER = new RuleLevels(0.03, 0.06, 0.15, 1, 5, 5);
+    private static final RuleLevels TROUT = new RuleLevels(0.012, 0.025, 0.05, 0.2, 1, 6);
 
     /** Those of the fish that are there or to come; of warm water where there are none. */
     static RuleLevels of(Scenario s) {

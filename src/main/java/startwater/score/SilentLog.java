@@ -2,8 +2,6 @@ package startwater.score;
 
 import startwater.drill.DrillLog;
 import startwater.drill.Scenario;
-import startwater.drill.VisitRecord;
-import startwater.drill.Written;
 import startwater.strip.Pad;
 
 /**
@@ -27,17 +25,6 @@ final class SilentLog {
         int now = log.last().minute();
         boolean spoken = log.visits().stream()
                 .anyMatch(v -> !v.written().isEmpty() && now - v.minute() <= SILENT_HOURS * MINUTES);
-        return !spoken && log.last().seen().air() && used(log) < s.shelf().strips();
-    }
-
-    /** Strips that are gone, as far as the log tells. */
-    private static int used(DrillLog log) {
-        int used = 0;
-        for (VisitRecord visit : log.visits()) {
-            for (Written w : visit.written()) {
-                used = w.pad() == Pad.CHLORIDE ? used : Math.max(used, w.strip() + 1);
-            }
-        }
-        return used;
+        return !spoken && log.last().seen().air() && StripsUsed.left(s, log, Pad.AMMONIA) > 0;
     }
 }

@@ -23,7 +23,7 @@ public final class StandingRules implements Policy {
     /** Rule 6: chloride under this share of what is wanted, all salt on the shelf counted, is short. */
     private static final double SHORT_OF_CHLORIDE = 0.6;
     /** Rule 10: appetite for warmth under which the water is outside the feeding range, and under which nobody eats. */
-    static final double FEEDING_RANGE = 0.5;
+    private static final double FEEDING_RANGE = 0.5;
 
     private static final double NO_APPETITE = 0.05;
     /** Rule 10: water that has cooled by so much since the visit before goes on cooling, °C. */
@@ -58,7 +58,8 @@ public final class StandingRules implements Policy {
     @Override
     public Decision decide(Notebook book, DrillLog log, boolean planned) {
         Decision d = decide(book);
-        boolean choking = book.mood() == FishMood.GASPING && book.airSeenOn() && !airShort(book);
+        boolean choking =
+                book.mood() == FishMood.GASPING && book.airSeenOn() && !airShort(book, RuleLevels.of(book.scenario()));
         boolean dying = book.found() > 0 && book.foundBefore() > 0;
         return book.fishIn() && (dying || choking) ? d.withFollowUp(Decision.FollowUp.CALL) : d;
     }
@@ -107,7 +108,7 @@ public final class StandingRules implements Policy {
         double feed = 1;
         double change = 0;
         boolean again = false;
-        if (airShort(book) || !book.airSeenOn()) {
+        if (airShort(book, levels) || !book.airSeenOn()) {
             spoke.add(8);
         }
         if (toxic > levels.stop()) {
@@ -169,14 +170,14 @@ public final class StandingRules implements Policy {
         return again ? d.withFollowUp(Decision.FollowUp.LOOK_AGAIN) : d;
     }
 
-    private static boolean airShort(Notebook book) {
-        return book.oxygenMgPerL() < RuleLevels.of(book.scenario()).oxygen();
+    private static boolean airShort(Notebook book, RuleLevels levels) {
+        return book.oxygenMgPerL() < levels.oxygen();
     }
 
     /** Rule 6: whether chloride stays short with all the salt that is left. */
     private static boolean shortOfChloride(Notebook book, double nitrite) {
         double reached = RuledDoses.chloride(book) + RuledDoses.salt(book, nitrite, 0) / book.saltFor(1);
-        return nitrite >= MEASURABLE && reached < SHORT_OF_CHLORIDE * Notebook.chlorideWanted(nitrite);
+        return reached < SHORT_OF_CHLORIDE * Notebook.chlorideWanted(nitrite);
     }
 
     /**

@@ -47,8 +47,13 @@ enum View {
 
     private int best(Losses losses) {
         int best = 0;
+        double least = loss(losses, 0);
         for (int o = 1; o < losses.options(); o++) {
-            best = loss(losses, o) < loss(losses, best) ? o : best;
+            double loss = loss(losses, o);
+            if (loss < least) {
+                best = o;
+                least = loss;
+            }
         }
         return best;
     }
@@ -60,25 +65,21 @@ enum View {
      * @param regret of the choice, % of the stock
      */
     static @Nullable View accepting(Losses losses, int own, double regret) {
-        if (regret > ARGUABLE_MOST || dangerous(losses, own)) {
+        if (regret > ARGUABLE_MOST) {
             return null;
         }
+        int usual = losses.best();
+        View accepting = null;
         for (View view : values()) {
-            if (view.loss(losses, own) <= view.loss(losses, view.best(losses)) + Scored.LEAST_BAND) {
-                return view;
-            }
-        }
-        return null;
-    }
-
-    /** Whether more die than under the best option, by the usual view or by any of these. */
-    private static boolean dangerous(Losses losses, int own) {
-        for (View view : values()) {
-            double least = Math.min(view.deaths(losses, losses.best()), view.deaths(losses, view.best(losses)));
+            int best = view.best(losses);
+            double least = Math.min(view.deaths(losses, usual), view.deaths(losses, best));
             if (view.deaths(losses, own) - least > Judge.DANGEROUS_DEATHS) {
-                return true;
+                return null;
+            }
+            if (accepting == null && view.loss(losses, own) <= view.loss(losses, best) + Scored.LEAST_BAND) {
+                accepting = view;
             }
         }
-        return false;
+        return accepting;
     }
 }

@@ -100,10 +100,14 @@ public final class FastStepper implements Stepper {
             double mean = x > 0 ? rest + away * (1 - fall) / x : temperature;
             IntervalConstants k = IntervalConstants.of(terms, c, now, mean, constants);
             constants = k;
-            settleH(k.carbonate, k, temperature);
+            if (drifted(k, temperature)) {
+                settleH(k.carbonate);
+            }
             interval(p, c, k, span, rest, rate);
             now[TEMPERATURE] = end;
-            settleH(k.carbonateAt(end), k, end);
+            if (drifted(k, end)) {
+                settleH(k.carbonateAt(end));
+            }
             double used = Kinetics.ACCLIMATION_PER_DAY;
             now[ACCLIMATED_C] = Relaxation.end(
                     now[ACCLIMATED_C], used * (temperature + end) / 2, used * (end - temperature), used, span);
@@ -113,10 +117,12 @@ public final class FastStepper implements Stepper {
     }
 
     /** Within an interval pH goes by its middle temperature, between intervals by the present one. */
-    private void settleH(CarbonateSystem carbonate, IntervalConstants k, double temperatureC) {
-        if (Math.abs(temperatureC - k.temperatureC) > DRIFTED_C) {
-            now[H_ION] = carbonate.newtonStep(now[ALKALINITY], now[DIC], now[TAN], now[H_ION]);
-        }
+    private static boolean drifted(IntervalConstants k, double temperatureC) {
+        return Math.abs(temperatureC - k.temperatureC) > DRIFTED_C;
+    }
+
+    private void settleH(CarbonateSystem carbonate) {
+        now[H_ION] = carbonate.newtonStep(now[ALKALINITY], now[DIC], now[TAN], now[H_ION]);
     }
 
     /** Constants of one system do not serve another. */

@@ -3,7 +3,6 @@ package startwater.tank;
 import org.jspecify.annotations.Nullable;
 import startwater.biofilter.Nitrification;
 import startwater.fish.Species;
-import startwater.quantity.Powers;
 import startwater.water.CarbonateSystem;
 
 /**
@@ -129,8 +128,8 @@ final class IntervalConstants {
             double feedMg = 1000 * massG * species.feed().fractionAtBest(massG) * p.proteinFraction();
             fedExcretion = Meals.EXCRETED_PER_PROTEIN * feedMg * p.excretionFactor();
             fastingExcretion = FASTING_SHARE * fedExcretion * species.appetite().temperature(temperatureC);
-            massPower = 1 - species.respiration().massExponent();
-            lnBreathing = Powers.quickLn(species.respiration().theta());
+            massPower = system.massPower();
+            lnBreathing = system.lnBreathing();
             oxygenPerFish = 24 * species.respiration().mgPerKgHour(massG, temperatureC) * massG / 1000;
             aobForFish = TankReadings.aobForRation(p, 1, massG, temperatureC);
             nobForFish = TankReadings.nobForRation(p, 1, massG, temperatureC);

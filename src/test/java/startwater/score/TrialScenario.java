@@ -25,6 +25,11 @@ final class TrialScenario {
     }
 
     private static Scenario secondWeek(String id, double chloride, List<Scenario.Away> away) {
+        return secondWeek(id, chloride, away, List.of());
+    }
+
+    private static Scenario secondWeek(
+            String id, double chloride, List<Scenario.Away> away, List<Scenario.Happening> events) {
         return new Scenario(
                 id,
                 2,
@@ -48,7 +53,7 @@ final class TrialScenario {
                         new Prior.Uniform(60, 160)),
                 new Scenario.Keeper(List.of(7.0, 17.0), 14, away, 8, List.of(0, 2, 4, 6, 8, 12, 16, 20)),
                 new Scenario.Shelf(5000, 3000, 0, 0, 100, 40, 10, true, false),
-                List.of());
+                events);
     }
 
     /** The same with a blower that stops twice in the two weeks. */
@@ -58,22 +63,10 @@ final class TrialScenario {
 
     /** The same where something happens at these days. */
     static Scenario failing(Scenario.Happening.Kind kind, double... days) {
-        Scenario s = secondWeek("second-week-failing", 15, List.of());
-        return new Scenario(
-                s.id(),
-                s.number(),
-                s.text(),
-                s.skills(),
-                s.exposes(),
-                s.rules(),
-                s.system(),
-                s.fish(),
-                null,
-                s.source(),
-                s.start(),
-                s.unknowns(),
-                s.keeper(),
-                s.shelf(),
+        return secondWeek(
+                "second-week-failing",
+                15,
+                List.of(),
                 java.util.Arrays.stream(days)
                         .mapToObj(day -> new Scenario.Happening(day, kind, 0, 20))
                         .toList());
