@@ -219,34 +219,31 @@ final class EndView extends BorderPane {
         stocks.forEach(stock -> heads.add(stock.label()));
         List<List<String>> rows = new ArrayList<>();
         for (VisitRecord visit : model.run().past().visits()) {
-            TruthPoint truth = nearest(end.own(), visit.day());
+            TruthPoint truth = nearest(end.own(), TruthPoint::day, visit.day());
             List<String> row = new ArrayList<>(List.of(
                     words.clock(visit.minute()),
                     texts.number(truth.ammoniaMgPerL(), 2),
                     wrote(visit, Pad.AMMONIA),
                     texts.number(truth.nitriteMgPerL(), 2),
                     wrote(visit, Pad.NITRITE)));
-            for (List<TruthPoint> way :
-                    stocks.isEmpty() ? List.<List<TruthPoint>>of() : List.of(end.nothing(), end.rules(), end.own())) {
-                row.add(texts.number(Math.rint(nearest(way, visit.day()).expectedAlive())));
+            for (TimeLine.Stock stock : stocks) {
+                row.add(texts.number(Math.rint(
+                        nearest(stock.points(), TimeLine.At::day, visit.day()).value())));
             }
             rows.add(row);
         }
         return new Tabled.Rows(heads, rows);
     }
 
-    private static TruthPoint nearest(List<TruthPoint> points, double day) {
+    private static <T> T nearest(List<T> points, ToDoubleFunction<T> at, double day) {
         return points.stream()
-                .min(Comparator.comparingDouble(p -> Math.abs(p.day() - day)))
+                .min(Comparator.comparingDouble(p -> Math.abs(at.applyAsDouble(p) - day)))
                 .orElseThrow();
     }
 
     private String wrote(VisitRecord visit, Pad pad) {
-        return visit.written().stream()
-                .filter(w -> w.pad() == pad)
-                .reduce((a, b) -> b)
-                .map(w -> texts.number(w.value()))
-                .orElse("–");
+        Written last = visit.lastWritten(pad);
+        return last == null ? "–" : texts.number(last.value());
     }
 
     private List<Tick> steps() {

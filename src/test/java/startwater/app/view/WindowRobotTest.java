@@ -8,11 +8,12 @@ import java.nio.file.Path;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.control.Button;
+import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
@@ -54,11 +55,7 @@ class WindowRobotTest {
     private void open(Language language, Desk desk) {
         Fx.run(() -> {
             shell = new Shell(language, desk);
-            Scene scene = new Scene(shell, 1280, 800);
-            shell.dress(scene);
-            stage = new Stage();
-            stage.setScene(scene);
-            stage.show();
+            stage = Stages.show(shell);
             stage.requestFocus();
         });
         // The coach's word makes home anew; a key struck in that moment would go to a button that is no more.
@@ -68,10 +65,7 @@ class WindowRobotTest {
 
     @AfterEach
     void close() {
-        Fx.run(() -> {
-            shell.close();
-            stage.close();
-        });
+        Stages.close(shell, stage);
     }
 
     @Test
@@ -138,6 +132,9 @@ class WindowRobotTest {
         }
         assertThat(decisions).isBetween(2, 8);
         waitFor(() -> text("What to take away"));
+        Fx.run(() -> ((Hyperlink) shell.lookup("#table-truth")).fire());
+        TableView<?> numbers = (TableView<?>) find(TableView.class::isInstance);
+        assertThat(Fx.call(() -> numbers.getColumns().get(7).getCellData(0))).isEqualTo("40");
         scrollDown();
         click(node -> "next-time".equals(node.getId()));
         type("If it reads twice alike I believe it");
