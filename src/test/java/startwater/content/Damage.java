@@ -78,14 +78,14 @@ public enum Damage {
                 "1_000",
                 "0.1.2"
             };
-            return replaced(file, NUMBER, numbers[chance.nextInt(numbers.length)], chance);
+            return replaced(file, NUMBER, one(numbers, chance), chance);
         }
     },
     DEEP {
         @Override
         byte[] on(byte[] file, Random chance) {
             String[] opens = {"[", "{a: ", "- ", "{\"a\":", "> ", "? ", "(", "*"};
-            String deep = opens[chance.nextInt(opens.length)].repeat(10 + chance.nextInt(4_000));
+            String deep = one(opens, chance).repeat(10 + chance.nextInt(4_000));
             return replaced(file, VALUE, deep, chance);
         }
     },
@@ -114,7 +114,7 @@ public enum Damage {
                 "1e",
                 "- 1"
             };
-            return replaced(file, VALUE, others[chance.nextInt(others.length)], chance);
+            return replaced(file, VALUE, one(others, chance), chance);
         }
     },
     UNICODE {
@@ -137,22 +137,21 @@ public enum Damage {
             };
             String text = text(file);
             int at = chance.nextInt(text.length() + 1);
-            return (text.substring(0, at) + odd[chance.nextInt(odd.length)] + text.substring(at))
-                    .getBytes(StandardCharsets.UTF_8);
+            return (text.substring(0, at) + one(odd, chance) + text.substring(at)).getBytes(StandardCharsets.UTF_8);
         }
     },
     BOM {
         @Override
         byte[] on(byte[] file, Random chance) {
             byte[][] marks = {{(byte) 0xef, (byte) 0xbb, (byte) 0xbf}, {(byte) 0xff, (byte) 0xfe}, {0, 0}};
-            return joined(marks[chance.nextInt(marks.length)], Integer.MAX_VALUE, file, 0);
+            return joined(one(marks, chance), Integer.MAX_VALUE, file, 0);
         }
     },
     ENDS {
         @Override
         byte[] on(byte[] file, Random chance) {
             String[] ends = {"\r\n", "\r", "\u2028", "\n\n", " \n", "\t\n"};
-            return text(file).replace("\n", ends[chance.nextInt(ends.length)]).getBytes(StandardCharsets.UTF_8);
+            return text(file).replace("\n", one(ends, chance)).getBytes(StandardCharsets.UTF_8);
         }
     },
     NUL {
@@ -180,7 +179,7 @@ public enum Damage {
         @Override
         byte[] on(byte[] file, Random chance) {
             String[] names = {"id", "kind", "a b", "<<", "__proto__", "", "format", "attempt", "x".repeat(300)};
-            return replaced(file, NAME, names[chance.nextInt(names.length)], chance);
+            return replaced(file, NAME, one(names, chance), chance);
         }
     },
     SPICE {
@@ -205,7 +204,7 @@ public enum Damage {
     public static byte[] any(byte[] file, Random chance) {
         byte[] hurt = file;
         for (int n = 1 + chance.nextInt(3); n > 0 && hurt.length > 0; n--) {
-            hurt = values()[chance.nextInt(values().length)].on(hurt, chance);
+            hurt = one(values(), chance).on(hurt, chance);
         }
         return hurt;
     }
@@ -215,6 +214,10 @@ public enum Damage {
         byte[] all = Arrays.copyOf(first, head + second.length - from);
         System.arraycopy(second, from, all, head, second.length - from);
         return all;
+    }
+
+    private static <T> T one(T[] of, Random chance) {
+        return of[chance.nextInt(of.length)];
     }
 
     /** One of the places, drawn by chance, with something else in it. */

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 
 /** A disk that waits for nothing, for tests that write much. */
-final class LooseDisk implements Storage {
+public final class LooseDisk implements Storage {
     @Override
     public Target open(Path file) throws IOException {
         FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.APPEND);

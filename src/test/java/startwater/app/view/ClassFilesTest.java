@@ -11,7 +11,6 @@ import java.util.Objects;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Labeled;
@@ -60,20 +59,13 @@ class ClassFilesTest {
         Fx.run(() -> {
             shell = new Shell(Language.EN, Desks.nameless(folder.resolve("data")));
             shell.pickFilesWith(picker);
-            Scene scene = new Scene(shell, 1280, 800);
-            shell.dress(scene);
-            stage = new Stage();
-            stage.setScene(scene);
-            stage.show();
+            stage = Stages.show(shell);
         });
     }
 
     @AfterEach
     void close() {
-        Fx.run(() -> {
-            shell.close();
-            stage.close();
-        });
+        Stages.close(shell, stage);
     }
 
     @Test

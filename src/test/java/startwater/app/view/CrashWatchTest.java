@@ -7,12 +7,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 import javafx.application.Platform;
-import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.util.WaitForAsyncUtils;
@@ -23,8 +21,6 @@ import startwater.app.Fx;
 import startwater.text.Language;
 
 /** Faults thrown on purpose, on the thread of the window and beside it: a sentence above the page, the rest in the log. */
-// Among the long checks until it is known why the banner at times does not come beside other tests of windows.
-@Tag("full")
 class CrashWatchTest {
     @TempDir
     private Path folder;
@@ -39,14 +35,12 @@ class CrashWatchTest {
 
     @BeforeEach
     void open() {
+        // The test library takes all faults for itself when it is first used: that must be before the watch is set.
+        WaitForAsyncUtils.clearExceptions();
         Fx.run(() -> {
             Desk desk = Desks.nameless(folder);
             shell = new Shell(Language.EN, desk);
-            stage = new Stage();
-            Scene scene = new Scene(shell, 1280, 800);
-            shell.dress(scene);
-            stage.setScene(scene);
-            stage.show();
+            stage = Stages.show(shell);
             CrashWatch.over(shell, desk);
         });
     }
@@ -54,10 +48,7 @@ class CrashWatchTest {
     @AfterEach
     void close() {
         Thread.setDefaultUncaughtExceptionHandler(before);
-        Fx.run(() -> {
-            shell.close();
-            stage.close();
-        });
+        Stages.close(shell, stage);
     }
 
     private static final class Planned extends RuntimeException {

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import javafx.scene.Node;
 import javafx.scene.Parent;
-import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
@@ -46,12 +45,7 @@ class DrillJourneyTest {
     private Shell open(Language language) {
         return Fx.call(() -> {
             Shell shell = new Shell(language, Desks.nameless(folder));
-            Scene scene = new Scene(shell, 1280, 800);
-            shell.dress(scene);
-            Stage stage = new Stage();
-            stage.setScene(scene);
-            stage.show();
-            stages.add(stage);
+            stages.add(Stages.show(shell));
             return shell;
         });
     }

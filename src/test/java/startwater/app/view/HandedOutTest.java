@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.control.ButtonBase;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
@@ -37,20 +36,13 @@ class HandedOutTest {
     private void open() {
         Fx.run(() -> {
             shell = new Shell(Language.EN, Desks.nameless(folder));
-            Scene scene = new Scene(shell, 1280, 800);
-            shell.dress(scene);
-            stage = new Stage();
-            stage.setScene(scene);
-            stage.show();
+            stage = Stages.show(shell);
         });
     }
 
     @AfterEach
     void close() {
-        Fx.run(() -> {
-            shell.close();
-            stage.close();
-        });
+        Stages.close(shell, stage);
     }
 
     private Path handout() throws Exception {

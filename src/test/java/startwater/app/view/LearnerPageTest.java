@@ -8,11 +8,9 @@ import java.nio.file.Path;
 import java.util.Objects;
 import java.util.stream.Stream;
 import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
-import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import startwater.app.Desk;
@@ -32,11 +30,7 @@ class LearnerPageTest {
             Desk desk = Desk.in(folder);
             desk.openTheOnly();
             Shell shell = new Shell(Language.EN, desk);
-            Scene scene = new Scene(shell, 1280, 800);
-            shell.dress(scene);
-            Stage stage = new Stage();
-            stage.setScene(scene);
-            stage.show();
+            Stages.show(shell);
             return shell;
         });
     }

@@ -226,17 +226,13 @@ final class Monkey implements AutoCloseable {
             desk.choose(learner);
             shell = new Shell(hands.pick(2) == 0 ? Language.EN : Language.ES, desk);
             shell.pickFilesWith(new MonkeyPicker(picked));
-            Scene scene = new Scene(shell, 1280, 800);
-            shell.dress(scene);
+            stage = Stages.show(shell);
             // Whoever deletes means it.
-            scene.addEventFilter(ActionEvent.ACTION, e -> {
+            stage.getScene().addEventFilter(ActionEvent.ACTION, e -> {
                 if (e.getTarget() instanceof Node n && "learner-delete-yes".equals(n.getId()) && desk.chosen()) {
                     disk.forget(desk.learner().file());
                 }
             });
-            stage = new Stage();
-            stage.setScene(scene);
-            stage.show();
             return stage;
         });
     }

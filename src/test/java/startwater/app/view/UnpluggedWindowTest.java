@@ -12,7 +12,6 @@ import java.util.UUID;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
 import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Labeled;
 import javafx.stage.Stage;
@@ -46,22 +45,13 @@ class UnpluggedWindowTest {
     private void open(Means means) {
         Fx.run(() -> {
             shell = new Shell(Language.EN, Desks.nameless(folder.resolve("stick"), means));
-            stage = new Stage();
-            Scene scene = new Scene(shell, 1280, 800);
-            shell.dress(scene);
-            stage.setScene(scene);
-            stage.show();
+            stage = Stages.show(shell);
         });
     }
 
     @AfterEach
     void close() {
-        if (stage != null) {
-            Fx.run(() -> {
-                shell.close();
-                stage.close();
-            });
-        }
+        Stages.close(shell, stage);
     }
 
     private void waitFor(Predicate<Node> what) throws Exception {

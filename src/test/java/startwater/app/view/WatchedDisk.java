@@ -2,18 +2,17 @@ package startwater.app.view;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.TreeMap;
+import startwater.record.LooseDisk;
 import startwater.record.Storage;
 
 /** A disk that waits for nothing and remembers for itself what it was told to keep. */
 final class WatchedDisk implements Storage {
+    private final Storage disk = new LooseDisk();
     private final Map<Path, byte[]> kept = new TreeMap<>();
 
     /** What every file must hold now. */
@@ -39,7 +38,7 @@ final class WatchedDisk implements Storage {
 
     @Override
     public Target open(Path file) throws IOException {
-        FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+        Target target = disk.open(file);
         synchronized (this) {
             if (!kept.containsKey(file)) {
                 kept.put(file, Files.readAllBytes(file));
@@ -48,24 +47,24 @@ final class WatchedDisk implements Storage {
         return new Target() {
             @Override
             public long size() throws IOException {
-                return channel.size();
+                return target.size();
             }
 
             @Override
             public void append(byte[] bytes) throws IOException {
-                channel.write(ByteBuffer.wrap(bytes));
+                target.append(bytes);
                 WatchedDisk.this.append(file, bytes);
             }
 
             @Override
             public void truncate(long size) throws IOException {
-                channel.truncate(size);
+                target.truncate(size);
                 cut(file, (int) size);
             }
 
             @Override
             public void close() throws IOException {
-                channel.close();
+                target.close();
             }
         };
     }

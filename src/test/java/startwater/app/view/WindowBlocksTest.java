@@ -11,7 +11,6 @@ import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
 import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.control.ButtonBase;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
@@ -54,23 +53,14 @@ class WindowBlocksTest {
                 throw new java.io.UncheckedIOException(e);
             }
             shell = new Shell(Language.EN, desk);
-            stage = new Stage();
-            Scene scene = new Scene(shell, 1280, 800);
-            shell.dress(scene);
-            stage.setScene(scene);
-            stage.show();
+            stage = Stages.show(shell);
         });
         waitFor(n -> "start".equals(n.getId()));
     }
 
     @AfterEach
     void close() {
-        if (stage != null) {
-            Fx.run(() -> {
-                shell.close();
-                stage.close();
-            });
-        }
+        Stages.close(shell, stage);
     }
 
     @Test
