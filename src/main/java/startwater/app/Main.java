@@ -36,9 +36,8 @@ public final class Main {
         PrintWriter out = printer(System.out, "stdout");
         PrintWriter err = printer(System.err, "stderr");
         CrashLog log = new CrashLog(DataFolder.asked(args), InstantSource.system());
-        Texts texts = CrashLog.texts(args);
         Thread.setDefaultUncaughtExceptionHandler(
-                (thread, fault) -> err.println(log.say(log.note(fault, thread, "start"), texts)));
+                (thread, fault) -> err.println(log.say(log.note(fault, thread, "start"), CrashLog.texts(args))));
         System.exit(Startwater.run(withFile(args), out, err, wishes -> window(wishes, out, err)));
     }
 
@@ -70,7 +69,9 @@ public final class Main {
                 return 0;
             } catch (RuntimeException | LinkageError failed) {
                 if (Window.begun()) {
-                    return failed(failed, wishes, err);
+                    // There is a display, and the window failed: no talk in the terminal can stand in for that.
+                    Texts texts = Texts.of(language(wishes), CrashLog.WORDS);
+                    return Startwater.failed(failed, wishes.data(), "window", err, texts);
                 }
                 reason = failed.getMessage() == null ? failed.getClass().getSimpleName() : failed.getMessage();
             } finally {
@@ -84,14 +85,6 @@ public final class Main {
 
     private static Language language(Startwater.WindowWishes wishes) {
         return wishes.language() == null ? Language.ofComputer() : wishes.language();
-    }
-
-    /** There is a display, and the window failed: no talk in the terminal can stand in for that. */
-    private static int failed(Throwable fault, Startwater.WindowWishes wishes, PrintWriter err) {
-        CrashLog log = new CrashLog(DataFolder.at(wishes.data()), InstantSource.system());
-        boolean noted = log.note(fault, Thread.currentThread(), "window");
-        err.println(log.say(noted, Texts.of(language(wishes), CrashLog.WORDS)));
-        return Startwater.FAULT_OF_THE_PROGRAM;
     }
 
     /** Why no window can be opened, as far as it can be told before trying; empty where it may work. */

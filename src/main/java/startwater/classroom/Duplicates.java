@@ -25,7 +25,7 @@ final class Duplicates {
             put(ids, a.id().toString(), i);
             AttemptCheck check = all.get(i).check();
             if (check != null && !a.steps().isEmpty() && check.difference().isEmpty()) {
-                put(logs, AttemptCheck.key(check.at(last(check)), check.begun().care()) + a.variant() + a.whole(), i);
+                put(logs, check.key(last(check)) + a.variant() + a.whole(), i);
             }
             if (a.steps().size() >= FEW) {
                 put(times, a.scenario().id() + a.steps().stream().map(Step::at).toList(), i);

@@ -89,10 +89,7 @@ record FirstPass(@Nullable Handout handout, Instant now) {
 
     private @Nullable Scenario drill(String id) {
         Optional<Scenario> own = handout == null ? Optional.empty() : handout.drill(id);
-        return own.or(() -> Library.shipped().scenarios().stream()
-                        .filter(s -> s.id().equals(id))
-                        .findFirst())
-                .orElse(null);
+        return own.or(() -> Library.shipped().drill(id)).orElse(null);
     }
 
     private static void comesOut(AttemptCheck check, List<Finding> findings) {

@@ -87,10 +87,7 @@ final class HandoutReader {
     }
 
     private static Scenario shipped(String id) throws Bad {
-        return Library.shipped().scenarios().stream()
-                .filter(s -> s.id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> new Bad(Trouble.NO_DRILL, id));
+        return Library.shipped().drill(id).orElseThrow(() -> new Bad(Trouble.NO_DRILL, id));
     }
 
     private static Scenario travelled(String id, String file, String language) throws Bad {

@@ -86,9 +86,7 @@ public final class SecondPass {
         List<HandedIn> out = new ArrayList<>(all);
         Count count = new Count(progress, (int) chosen.stream()
                 .map(i -> Objects.requireNonNull(all.get(i).check()))
-                .flatMap(check -> check.decided().stream()
-                        .map(visit ->
-                                AttemptCheck.key(check.at(visit), check.begun().care())))
+                .flatMap(check -> check.decided().stream().map(check::key))
                 .distinct()
                 .filter(key -> memo.get(key).isEmpty())
                 .count());
@@ -129,14 +127,13 @@ public final class SecondPass {
     }
 
     private Entry.Marks marks(AttemptCheck check, VisitRecord visit, Count count) {
-        Case c = check.at(visit);
-        Care care = check.begun().care();
-        String key = AttemptCheck.key(c, care);
+        String key = check.key(visit);
         Entry.Marks known = memo.get(key).orElse(null);
         if (known != null) {
             return check.marks(visit, known);
         }
-        Entry.Marks fresh = check.marks(visit, judge.apply(c, care));
+        Entry.Marks fresh =
+                check.marks(visit, judge.apply(check.at(visit), check.begun().care()));
         memo.put(key, fresh);
         count.next();
         return fresh;

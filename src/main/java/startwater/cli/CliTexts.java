@@ -42,14 +42,20 @@ final class CliTexts {
 
     /** The language of a command line before it is parsed: for help and refusals. */
     static Language asked(String... args) {
+        String code = value(LANG, args);
+        return code == null ? Language.ofComputer() : Language.of(code);
+    }
+
+    /** The first value of an option on a command line that is not parsed yet, after a space or an equals sign; or null. */
+    static @Nullable String value(String option, String... args) {
         for (int i = 0; i < args.length; i++) {
-            if (args[i].equals(LANG) && i + 1 < args.length) {
-                return Language.of(args[i + 1]);
+            if (args[i].equals(option) && i + 1 < args.length) {
+                return args[i + 1];
             }
-            if (args[i].startsWith(LANG + "=")) {
-                return Language.of(args[i].substring(LANG.length() + 1));
+            if (args[i].startsWith(option + "=")) {
+                return args[i].substring(option.length() + 1);
             }
         }
-        return Language.ofComputer();
+        return null;
     }
 }

@@ -16,16 +16,12 @@ public final class DataFolder {
 
     /** The folder that a command line asks for, before it is parsed: for faults that come early. */
     public static Path asked(String... args) {
-        for (int i = 0; i + 1 < args.length; i++) {
-            if (args[i].equals("--data")) {
-                try {
-                    return Path.of(args[i + 1]);
-                } catch (InvalidPathException none) {
-                    return usual();
-                }
-            }
+        String given = CliTexts.value("--data", args);
+        try {
+            return given == null ? usual() : Path.of(given);
+        } catch (InvalidPathException none) {
+            return usual();
         }
-        return usual();
     }
 
     private static Path usual() {

@@ -34,7 +34,7 @@ final class KnownPage {
                 Moment moment = known.moments().get(i);
                 Span span = moment.span(q);
                 double real = q.of(truth.get(i));
-                boolean within = real >= span.low() && real <= span.high();
+                boolean within = span.holds(real);
                 inside += within ? 1 : 0;
                 if (moment.asked()) {
                     rows.add(List.of(
@@ -52,7 +52,6 @@ final class KnownPage {
     }
 
     private String number(Quantity q, double value) {
-        boolean share = q == Quantity.AOB_SHARE || q == Quantity.NOB_SHARE;
-        return texts.number(share ? 100 * value : value, 2);
+        return texts.number(q.shownTimes() * value, 2);
     }
 }

@@ -2,7 +2,6 @@ package startwater.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +15,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import startwater.bench.UnitSystem;
-import startwater.page.PageFile;
 import startwater.page.Paper;
 import startwater.rehearse.Examples;
 import startwater.rehearse.Finding;
@@ -130,19 +128,17 @@ public final class RehearseCommand implements Callable<Integer> {
 
     private void write(
             Form form, Outlook outlook, List<Finding> findings, Texts texts, Texts commands, PrintWriter print) {
-        Path at = out;
-        try {
-            if (out != null) {
+        if (out != null) {
+            try {
                 RehearsalFiles.Written written = RehearsalFiles.write(form, out, outlook);
                 print.println(texts.text("reh.out.written", written.drill(), written.form()));
+            } catch (IOException e) {
+                throw new WrongUseException(commands.text("cli.cannotWrite", out));
             }
-            if (list != null) {
-                at = list;
-                Files.write(list, PageFile.bytes(list, ReadinessList.of(form, outlook, findings, texts), paper));
-                print.println(texts.text("reh.out.listWritten", list));
-            }
-        } catch (IOException e) {
-            throw new WrongUseException(commands.text("cli.cannotWrite", at));
+        }
+        if (list != null) {
+            OutFile.page(list, ReadinessList.of(form, outlook, findings, texts), paper, commands);
+            print.println(texts.text("reh.out.listWritten", list));
         }
         print.flush();
     }

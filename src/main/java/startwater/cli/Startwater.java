@@ -35,7 +35,7 @@ import startwater.text.Texts;
 @Command(name = "startwater", versionProvider = Startwater.Version.class)
 public final class Startwater implements Callable<Integer> {
     /** Exit code for a fault of the program. */
-    public static final int FAULT_OF_THE_PROGRAM = 3;
+    static final int FAULT_OF_THE_PROGRAM = 3;
 
     private static final List<Class<?>> COMMANDS = List.of(
             PlayCommand.class,
@@ -89,7 +89,11 @@ public final class Startwater implements Callable<Integer> {
     public static int run(String[] args, PrintWriter out, PrintWriter err, Function<WindowWishes, Integer> window) {
         if (args.length == 0) {
             // The usual start: nothing to parse, and the window is up sooner.
-            return window.apply(new WindowWishes(null, null, null));
+            try {
+                return window.apply(new WindowWishes(null, null, null));
+            } catch (RuntimeException fault) {
+                return failed(fault, null, "startwater", err, CrashLog.texts(args));
+            }
         }
         Texts texts = CliTexts.of(CliTexts.asked(args));
         Startwater top = new Startwater(window);
@@ -110,11 +114,23 @@ public final class Startwater implements Callable<Integer> {
                 err.println(fault.getMessage());
                 return CommandLine.ExitCode.USAGE;
             }
-            CrashLog log = new CrashLog(DataFolder.at(top.data()), InstantSource.system());
-            err.println(log.say(log.note(fault, Thread.currentThread(), at.getCommandName()), texts));
-            return FAULT_OF_THE_PROGRAM;
+            return failed(fault, top.data(), at.getCommandName(), err, texts);
         });
         return line.execute(args);
+    }
+
+    /**
+     * Notes a fault of the program and says so.
+     *
+     * @param data the folder asked for, or null for the usual one
+     * @param at what was shown or run, in words of ours
+     * @param texts with {@link CrashLog#WORDS} among them
+     * @return the exit code
+     */
+    public static int failed(Throwable fault, @Nullable Path data, String at, PrintWriter err, Texts texts) {
+        CrashLog log = new CrashLog(DataFolder.at(data), InstantSource.system());
+        err.println(log.say(log.note(fault, Thread.currentThread(), at), texts));
+        return FAULT_OF_THE_PROGRAM;
     }
 
     /** Whether nothing but the window is asked for: making all commands would hold up its start by a third of a second. */

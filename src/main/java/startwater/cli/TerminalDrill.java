@@ -63,8 +63,8 @@ final class TerminalDrill {
         return this;
     }
 
-    private void look(Supplier<@Nullable String> trouble) {
-        String now = trouble.get();
+    private void lookAtTheDisk() {
+        String now = watch.get();
         if (now != null && !now.equals(told)) {
             terminal.say(now);
         } else if (now == null && told != null) {
@@ -106,7 +106,7 @@ final class TerminalDrill {
         int place = run.past().size();
         run.decide(decision, prediction);
         steps.decided(decision, prediction);
-        look(watch);
+        lookAtTheDisk();
         Case c = new Case(run.scenario(), run.past().upTo(place));
         Verdict verdict = Judge.judge(c, steps.care());
         verdicts.add(verdict);

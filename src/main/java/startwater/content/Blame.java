@@ -21,7 +21,6 @@ final class Blame {
             case SALT -> salt();
             case PH -> ph();
             case MASS -> mass();
-            case ALTITUDE -> root.group("system").line("altitudeM");
             case OTHER -> other();
         };
     }

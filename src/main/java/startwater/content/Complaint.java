@@ -165,7 +165,6 @@ public enum Complaint {
     LEAVES_SALT(Rule.R38, "day", "value", "equation", "low", "high", "policy"),
     LEAVES_PH(Rule.R38, "day", "value", "equation", "low", "high", "policy"),
     LEAVES_MASS(Rule.R38, "day", "value", "equation", "low", "high", "policy"),
-    LEAVES_ALTITUDE(Rule.R38, "day", "value", "equation", "low", "high", "policy"),
     LEAVES_RANGE(Rule.R38, "day", "quantity", "value", "equation", "low", "high", "policy"),
 
     NO_SUCH_LESSON(Rule.R39, "id"),

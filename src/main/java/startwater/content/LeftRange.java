@@ -11,7 +11,6 @@ enum LeftRange {
     SALT(Complaint.LEAVES_SALT),
     PH(Complaint.LEAVES_PH),
     MASS(Complaint.LEAVES_MASS),
-    ALTITUDE(Complaint.LEAVES_ALTITUDE),
     /** Any other: said with the words of the equation. */
     OTHER(Complaint.LEAVES_RANGE);
 
@@ -32,10 +31,7 @@ enum LeftRange {
         if (quantity.equals(Nitrification.PH.quantity())) {
             return PH;
         }
-        if (quantity.equals("body mass in g")) {
-            return MASS;
-        }
-        return quantity.equals(OxygenSaturation.ALTITUDE_M.quantity()) ? ALTITUDE : OTHER;
+        return quantity.equals("body mass in g") ? MASS : OTHER;
     }
 
     Complaint complaint() {

@@ -106,6 +106,11 @@ public final class Library {
                 .toList();
     }
 
+    /** A sound drill by its id. */
+    public Optional<Scenario> drill(String id) {
+        return scenarios().stream().filter(scenario -> scenario.id().equals(id)).findFirst();
+    }
+
     /** Ids of the sound drills. */
     public Set<String> ids() {
         return scenarios().stream().map(Scenario::id).collect(Collectors.toUnmodifiableSet());
@@ -117,9 +122,7 @@ public final class Library {
      * @param idOrPath an id; or a path, which has a slash in it or ends in .yaml
      */
     public Parsed<Scenario> scenario(String idOrPath) {
-        Optional<Scenario> shipped = scenarios().stream()
-                .filter(scenario -> scenario.id().equals(idOrPath))
-                .findFirst();
+        Optional<Scenario> shipped = drill(idOrPath);
         if (shipped.isPresent()) {
             return Parsed.of(shipped.get());
         }

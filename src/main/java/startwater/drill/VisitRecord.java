@@ -2,6 +2,7 @@ package startwater.drill;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import startwater.strip.Pad;
 
 /**
  * One visit in the log: all that the learner could know then, and what was done.
@@ -43,6 +44,15 @@ public record VisitRecord(
 
     public VisitRecord decided(Decision made, @Nullable Prediction foreseen) {
         return new VisitRecord(visit, minute, actor, seen, written, made, foreseen);
+    }
+
+    /** What was last written of a pad, or null. */
+    public @Nullable Written lastWritten(Pad pad) {
+        Written last = null;
+        for (Written reading : written) {
+            last = reading.pad() == pad ? reading : last;
+        }
+        return last;
     }
 
     /** The same visit without a reading. */

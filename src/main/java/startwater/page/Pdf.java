@@ -34,7 +34,7 @@ public final class Pdf {
     public static final String ENDING = ".pdf";
 
     private static final String FONTS = "/startwater/app/font/";
-    private static final String FAMILY = "Source Sans 3";
+    static final String FAMILY = "Source Sans 3";
     private static final int REGULAR = 400;
     private static final int SEMIBOLD = 700;
 

@@ -29,7 +29,6 @@ import org.w3c.dom.Node;
  * SVG library would be larger than the program. An element of another kind is an error, not a gap on paper.
  */
 final class SvgDrawing implements SVGDrawer {
-    private static final String FAMILY = "Source Sans 3";
     private static final String BLACK = "#000000";
 
     @Override
@@ -164,7 +163,7 @@ final class SvgDrawing implements SVGDrawer {
 
         private void words(Element e, OutputDevice device, RenderingContext context, double left, double top) {
             FontSpecification wanted = new FontSpecification();
-            wanted.families = new String[] {FAMILY};
+            wanted.families = new String[] {Pdf.FAMILY};
             wanted.fontWeight = IdentValue.NORMAL;
             wanted.fontStyle = IdentValue.NORMAL;
             wanted.variant = IdentValue.NORMAL;

@@ -89,10 +89,7 @@ final class Appender {
     private Notice trouble(IOException e) {
         return e instanceof NoSuchFileException || !Files.exists(file)
                 ? Notice.of(Notice.Kind.GONE, file.toString())
-                : Notice.of(
-                        Notice.Kind.NOT_KEPT,
-                        file.toString(),
-                        e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage());
+                : Notice.notKept(file, e);
     }
 
     /** Bytes that are on the disk for certain. */

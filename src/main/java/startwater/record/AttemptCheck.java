@@ -85,8 +85,10 @@ public final class AttemptCheck {
         return new Case(run().scenario(), past.upTo(past.visits().indexOf(visit)));
     }
 
-    /** A name for a case and the care it is judged with: two with the same name get the same verdict. */
-    public static String key(Case c, Care care) {
+    /** A name for the case of a visit and the care it is judged with: two with the same name get the same verdict. */
+    public String key(VisitRecord visit) {
+        Case c = at(visit);
+        Care care = begun().care();
         return ContentHash.ofPlay(c.scenario()) + "-" + ContentHash.of(c.log()) + (care == Care.LIVE ? "" : "-" + care);
     }
 

@@ -89,7 +89,7 @@ public final class LearnerFile implements AutoCloseable {
                 unlock();
             }
         } catch (IOException e) {
-            shut = notKept(e);
+            shut = Notice.notKept(file, e);
         }
     }
 
@@ -98,13 +98,6 @@ public final class LearnerFile implements AutoCloseable {
             guard.close();
             guard = null;
         }
-    }
-
-    private Notice notKept(IOException e) {
-        return Notice.of(
-                Notice.Kind.NOT_KEPT,
-                file.toString(),
-                e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage());
     }
 
     /** Sets an unreadable end aside and goes to the end of what can be read. */
@@ -124,7 +117,7 @@ public final class LearnerFile implements AutoCloseable {
                 scan.save(good, lines);
             }
         } catch (IOException e) {
-            shut = notKept(e);
+            shut = Notice.notKept(file, e);
         }
     }
 

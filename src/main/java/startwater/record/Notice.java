@@ -1,5 +1,7 @@
 package startwater.record;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 
 /** Something to be told about a learner file, in words that lie elsewhere under {@link #key()}. */
@@ -36,6 +38,14 @@ public record Notice(Kind kind, List<Object> parameters) {
 
     static Notice of(Kind kind, Object... parameters) {
         return new Notice(kind, List.of(parameters));
+    }
+
+    /** That nothing can be written to a file. */
+    static Notice notKept(Path file, IOException e) {
+        return of(
+                Kind.NOT_KEPT,
+                file.toString(),
+                e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage());
     }
 
     /** Key of its sentence in the language files. */

@@ -27,6 +27,7 @@ import startwater.content.WholeFile;
 import startwater.drill.Scenario;
 import startwater.page.PageFile;
 import startwater.page.Paper;
+import startwater.page.Pdf;
 import startwater.score.Judge;
 import startwater.text.Texts;
 
@@ -178,7 +179,7 @@ final class ClassDesk implements ClassView.Desk {
 
     private void page(String title, String name, Paper paper, java.util.function.Supplier<String> page) {
         List<Kind> kinds =
-                List.of(new Kind(texts.text("desk.pdf"), ".pdf"), new Kind(texts.text("desk.html"), ".html"));
+                List.of(new Kind(texts.text("desk.pdf"), Pdf.ENDING), new Kind(texts.text("desk.html"), ".html"));
         save(title, name, kinds, file -> PageFile.bytes(file, page.get(), paper));
     }
 

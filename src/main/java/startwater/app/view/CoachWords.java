@@ -36,9 +36,7 @@ final class CoachWords {
     String title(Source source) {
         boolean drill = source.kind() == Source.Kind.DRILL;
         return drill
-                ? library.scenarios().stream()
-                        .filter(s -> s.id().equals(source.id()))
-                        .findFirst()
+                ? library.drill(source.id())
                         .map(s -> texts().text("progress.drill", s.number(), title(s)))
                         .orElse(source.id())
                 : library.lessonCards(texts().language().code()).stream()

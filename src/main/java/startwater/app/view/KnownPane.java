@@ -92,11 +92,11 @@ final class KnownPane extends VBox {
             double real = q.of(truth.get(i));
             ranges.add(new KnownChart.Range(moment.day(), at.applyAsDouble(span.low()), at.applyAsDouble(span.high())));
             line.add(new KnownChart.At(moment.day(), at.applyAsDouble(real)));
-            within += real >= span.low() && real <= span.high() ? 1 : 0;
+            within += span.holds(real) ? 1 : 0;
         }
         int now = known.moments().size() - 1;
         Span today = known.moments().get(now).span(q);
-        double times = times(q);
+        double times = q.shownTimes();
         String said = texts.text(
                         "win.range",
                         name(q),
@@ -119,7 +119,7 @@ final class KnownPane extends VBox {
     }
 
     private Tabled.Rows numbers(Quantity q) {
-        double times = times(q);
+        double times = q.shownTimes();
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < known.moments().size(); i++) {
             Moment moment = known.moments().get(i);
@@ -147,12 +147,8 @@ final class KnownPane extends VBox {
         return most;
     }
 
-    private static double times(Quantity q) {
-        return q == Quantity.AOB_SHARE || q == Quantity.NOB_SHARE ? 100 : 1;
-    }
-
     private List<Tick> linear(Quantity q, double step, double most) {
-        double times = times(q);
+        double times = q.shownTimes();
         List<Tick> ticks = new ArrayList<>();
         for (int i = 0; i <= Math.ceil(most / step) + 1; i++) {
             ticks.add(Tick.of(i, texts.number(i * step * times)));

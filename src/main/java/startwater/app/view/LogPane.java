@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.layout.VBox;
-import org.jspecify.annotations.Nullable;
 import startwater.app.chart.LogTrend;
 import startwater.app.chart.Tick;
 import startwater.app.chart.Tone;
@@ -67,7 +66,7 @@ final class LogPane extends VBox {
     private void add(List<LogTrend.Series> all, Pad pad, LogTrend.Mark mark, Tone tone) {
         List<LogTrend.Point> points = new ArrayList<>();
         for (VisitRecord visit : model.run().log().visits()) {
-            Written last = lastOf(visit, pad);
+            Written last = visit.lastWritten(pad);
             if (last != null) {
                 points.add(new LogTrend.Point(visit.day(), pad.scale().position(last.value()), false));
             }
@@ -89,13 +88,6 @@ final class LogPane extends VBox {
     private boolean inHand(Pad pad) {
         DippedStrip strip = model.wet(pad);
         return model.inHandProperty().get() == pad && strip != null && model.written(pad, strip) == null;
-    }
-
-    private static @Nullable Written lastOf(VisitRecord visit, Pad pad) {
-        return visit.written().stream()
-                .filter(w -> w.pad() == pad)
-                .reduce((a, b) -> b)
-                .orElse(null);
     }
 
     private List<Tick> steps() {

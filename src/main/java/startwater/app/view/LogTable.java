@@ -79,10 +79,7 @@ final class LogTable {
     }
 
     private static String last(VisitRecord v, Pad pad, DrillWords words) {
-        String found = "";
-        for (Written w : v.written()) {
-            found = w.pad() == pad ? words.written(w) : found;
-        }
-        return found;
+        Written last = v.lastWritten(pad);
+        return last == null ? "" : words.written(last);
     }
 }

@@ -453,7 +453,7 @@ public final class Shell extends BorderPane implements Frame, SideBar.Acts {
     }
 
     private void drill(String id) {
-        library.scenarios().stream().filter(s -> s.id().equals(id)).findFirst().ifPresent(this::start);
+        library.drill(id).ifPresent(this::start);
     }
 
     @Override
