@@ -32,6 +32,7 @@ import startwater.app.model.DrillModel;
 import startwater.classroom.Handout;
 import startwater.classroom.HandoutFile;
 import startwater.content.Library;
+import startwater.content.OwnDrills;
 import startwater.drill.Scenario;
 import startwater.quantity.Stream;
 import startwater.record.Entry;
@@ -65,6 +66,8 @@ final class Monkey implements AutoCloseable {
     /** Where the choosers of the system lead to. */
     private final Path picked;
 
+    private final OwnDrills drills;
+
     @SuppressWarnings("NullAway.Init")
     private Desk desk;
 
@@ -86,6 +89,7 @@ final class Monkey implements AutoCloseable {
         this.handout = Files.writeString(folder.resolve("monday" + HandoutFile.ENDING), HandoutFile.text(exam()));
         this.picked = Files.createDirectories(folder.resolveSibling("picked"));
         Path own = Files.createDirectories(folder.resolve("scenarios"));
+        this.drills = new OwnDrills(own, Library.shipped());
         Files.writeString(own.resolve("broken.yaml"), "id: broken\nvolume: many\n");
         open("Ana");
     }
@@ -297,8 +301,11 @@ final class Monkey implements AutoCloseable {
                 throw failed("what was committed is not in " + file, null);
             }
             if (kept.getValue().length <= REPLAYED) {
-                new Replay(id -> Library.shipped().scenario(id).value(), true).all(file, report -> {
-                    if (report.outcome() != Replay.Outcome.SAME) {
+                new Replay(id -> drills.find(id).orElse(null), true).all(file, report -> {
+                    // What the form of one's own drill says now is another drill, with which nothing can be compared.
+                    boolean rewritten = report.outcome() == Replay.Outcome.DRILL_CHANGED
+                            && Library.shipped().drill(report.begun().scenario()).isEmpty();
+                    if (report.outcome() != Replay.Outcome.SAME && !rewritten) {
                         throw failed("played again it differs: " + report, null);
                     }
                 });
