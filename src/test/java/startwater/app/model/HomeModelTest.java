@@ -58,10 +58,10 @@ class HomeModelTest {
     }
 
     @Test
-    void whatCameWithAHandOutIsToldAsWell() {
+    void whatCameWithAHandOutIsToldAsWell() throws IOException {
         try (Desk desk = Desks.nameless(folder)) {
             Scenario drill = ScenarioReader.read(own).get();
-            own.toFile().delete();
+            Files.delete(own);
             new Attempts(desk.learner()).goOnOrBegin(drill, Entry.Mode.EXAM, "en", 3, "monday");
             assertThat(home(desk).gone()).extracting(Entry.Begun::handout).containsExactly("monday");
         }

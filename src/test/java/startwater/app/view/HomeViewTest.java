@@ -87,9 +87,9 @@ class HomeViewTest {
             Button card = Fx.call(
                     () -> (Button) home.lookup("#card-" + SHIPPED.scenarios().get(3).id()));
             Fx.run(card::requestFocus);
-            assertThat((Node) Fx.call(() -> home.lookup("#start"))).isNull();
+            assertThat(Fx.<Node>call(() -> home.lookup("#start"))).isNull();
             Fx.run(() -> home.coachSays(said(desk)));
-            assertThat((Node) Fx.call(() -> home.lookup("#start"))).isNotNull();
+            assertThat(Fx.<Node>call(() -> home.lookup("#start"))).isNotNull();
             assertThat(Fx.<Node>call(() -> home.getScene().getFocusOwner())).isSameAs(card);
             Button start = Fx.call(() -> (Button) home.lookup("#start"));
             Fx.run(() -> {
