@@ -47,12 +47,11 @@ public final class OwnDrills {
 
     /** A drill that comes with the program, or else a sound one of one's own. */
     public Optional<Scenario> find(String id) {
-        return library.drill(id)
-                .or(() -> files().stream()
-                        .map(this::read)
-                        .filter(Parsed::ok)
-                        .map(Parsed::get)
-                        .filter(s -> s.id().equals(id))
-                        .findFirst());
+        return library.drill(id).or(() -> files().stream()
+                .map(this::read)
+                .filter(Parsed::ok)
+                .map(Parsed::get)
+                .filter(s -> s.id().equals(id))
+                .findFirst());
     }
 }

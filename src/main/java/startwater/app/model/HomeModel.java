@@ -51,8 +51,7 @@ public final class HomeModel {
         }
     }
 
-    private HomeModel(
-            Library library, Path own, List<Card> cards, List<Entry.Begun> gone, @Nullable HomeNext coach) {
+    private HomeModel(Library library, Path own, List<Card> cards, List<Entry.Begun> gone, @Nullable HomeNext coach) {
         this.library = library;
         this.own = own;
         this.cards = List.copyOf(cards);

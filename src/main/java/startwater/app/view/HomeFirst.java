@@ -31,8 +31,7 @@ final class HomeFirst extends VBox {
     private final Consumer<String> read;
 
     /** @param read opens the lesson of an id */
-    HomeFirst(
-            HomeModel model, DrillWords words, CoachWords coach, Consumer<Scenario> start, Consumer<String> read) {
+    HomeFirst(HomeModel model, DrillWords words, CoachWords coach, Consumer<Scenario> start, Consumer<String> read) {
         super(24);
         this.model = model;
         this.words = words;
@@ -64,8 +63,7 @@ final class HomeFirst extends VBox {
         if (next != null && next.scenario() != null) {
             getChildren().add(next(next, next.scenario()));
         }
-        model.nextLesson(texts.language().code())
-                .ifPresent(l -> getChildren().add(next(l)));
+        model.nextLesson(texts.language().code()).ifPresent(l -> getChildren().add(next(l)));
         if (getChildren().isEmpty()) {
             getChildren().add(asking());
         }

@@ -74,9 +74,8 @@ class HomeModelTest {
         Files.writeString(own.resolveSibling(shipped.id() + ".yaml"), yaml);
         try (Desk desk = Desks.nameless(folder)) {
             begin(desk, shipped);
-            List<HomeModel.Card> open = home(desk).cards().stream()
-                    .filter(HomeModel.Card::open)
-                    .toList();
+            List<HomeModel.Card> open =
+                    home(desk).cards().stream().filter(HomeModel.Card::open).toList();
             assertThat(open).singleElement().matches(card -> shipped.equals(card.scenario()));
             assertThat(home(desk).cards().stream().flatMap(c -> c.faults().stream()))
                     .extracting(Fault::complaint)

@@ -52,8 +52,7 @@ class HomeViewTest {
             DrillWords words = Shell.words(language);
             HomeModel model =
                     HomeModel.of(SHIPPED, desk.ownDrills(), desk.learner().history(), null);
-            HomeView home =
-                    new HomeView(model, words, new CoachWords(words, SHIPPED), s -> {}, lesson -> {}, () -> {});
+            HomeView home = new HomeView(model, words, new CoachWords(words, SHIPPED), s -> {}, lesson -> {}, () -> {});
             stage = new Stage();
             HBox.setHgrow(home, Priority.ALWAYS);
             stage.setScene(new Scene(new HBox(new Button("before"), home), 1280, 800));
@@ -84,8 +83,8 @@ class HomeViewTest {
     void whatTheCoachSaysComesInWithoutMovingTheKeysOrTheShelf() {
         try (Desk desk = Desks.nameless(folder)) {
             HomeView home = open(Language.EN, desk);
-            Button card = Fx.call(
-                    () -> (Button) home.lookup("#card-" + SHIPPED.scenarios().get(3).id()));
+            Button card = Fx.call(() ->
+                    (Button) home.lookup("#card-" + SHIPPED.scenarios().get(3).id()));
             Fx.run(card::requestFocus);
             assertThat(Fx.<Node>call(() -> home.lookup("#start"))).isNull();
             Fx.run(() -> home.coachSays(said(desk)));

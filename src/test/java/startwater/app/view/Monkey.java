@@ -314,7 +314,9 @@ final class Monkey implements AutoCloseable {
                 new Replay(id -> drills.find(id).orElse(null), true).all(file, report -> {
                     // What the form of one's own drill says now is another drill, with which nothing can be compared.
                     boolean rewritten = report.outcome() == Replay.Outcome.DRILL_CHANGED
-                            && Library.shipped().drill(report.begun().scenario()).isEmpty();
+                            && Library.shipped()
+                                    .drill(report.begun().scenario())
+                                    .isEmpty();
                     if (report.outcome() != Replay.Outcome.SAME && !rewritten) {
                         throw failed("played again it differs: " + report, null);
                     }
