@@ -38,6 +38,7 @@ class EatingTest {
     void troublesMultiplyAndHeatEndsAllOfIt() {
         Appetite a = TILAPIA.appetite();
         assertThat(a.of(0.76, 2.5, 0.5, WARM_C)).isCloseTo(0.125, within(1e-9));
+        assertThat(a.of(0, 8, 0, 22)).isEqualTo(a.temperature(22)).isBetween(0.1, 0.9);
         assertThat(a.temperature(a.heatEndC())).isZero();
         assertThat(a.temperature(a.heatEndC() - a.heatSpanC() / 2)).isCloseTo(0.5, within(1e-9));
         assertThat(a.temperature(a.heatEndC() - 2 * a.heatSpanC())).isEqualTo(1);
