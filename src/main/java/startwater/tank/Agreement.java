@@ -22,7 +22,8 @@ public final class Agreement {
     public static double stateError(double[] y, double[] reference, TankParameters p) {
         double volumeL = p.volumeL();
         double worst = Math.max(error(y, reference, OXYGEN, 1), error(y, reference, TEMPERATURE, 1));
-        worst = Math.max(worst, bodyError(TankReadings.massG(y, p.strata()), TankReadings.massG(reference, p.strata())));
+        worst = Math.max(
+                worst, bodyError(TankReadings.massG(y, p.strata()), TankReadings.massG(reference, p.strata())));
         for (int at : DISSOLVED) {
             worst = Math.max(worst, error(y, reference, at, FLOOR));
         }

@@ -89,7 +89,8 @@ class BenchCommandTest {
             double[] dp853 = tank.run(YardstickStepper.dormandPrince853(1e-6, 1e-8));
             double[] rk4 = tank.run(YardstickStepper.rungeKutta4(15));
             assertThat(Agreement.stateError(rk4, dp853, tank.parameters())).isLessThan(0.002);
-            assertThat(Agreement.stateError(dp853, reference, tank.parameters())).isLessThan(0.03);
+            assertThat(Agreement.stateError(dp853, reference, tank.parameters()))
+                    .isLessThan(0.03);
             assertThat(Agreement.stateError(tank.run(new FastStepper()), reference, tank.parameters()))
                     .isLessThan(0.005);
         }
