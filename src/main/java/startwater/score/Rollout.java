@@ -143,7 +143,7 @@ final class Rollout {
     private Bill follow(
             Decision option, TankSim sim, int water, FastStepper stepper, @Nullable Watcher watcher, int everyMinutes) {
         sim.fromHere();
-        Reckoning reckoning = new Reckoning(scenario, sim);
+        Billing billing = new Billing(scenario, sim);
         Tally tally = loading ? new Tally(sim, Math.max(1, scenario.stockCount())) : null;
         Notebook notes = book.copy();
         does(sim, notes, option, tally);
@@ -161,7 +161,7 @@ final class Rollout {
             }
             orders = Decision.LEAVE_ALONE;
             run(sim, t, stepper, watcher, everyMinutes);
-            if (Double.isNaN(ready) && reckoning.proved()) {
+            if (Double.isNaN(ready) && billing.proved()) {
                 ready = (t - visit.minute()) / (double) Calendar.DAY;
             }
             if (t - visit.minute() >= repeatedDays * Calendar.DAY || stands(sim, option)) {
@@ -179,12 +179,12 @@ final class Rollout {
             number++;
         }
         run(sim, end, stepper, watcher, everyMinutes);
-        Bill bill = reckoning.bill(jobs);
+        Bill bill = billing.bill(jobs);
         if (tally != null) {
             tally.take(sim);
-            reckoning.ofFishToCome(bill, tally, ready, days());
+            billing.ofFishToCome(bill, tally, ready, days());
         } else {
-            reckoning.ofFishHere(bill);
+            billing.ofFishHere(bill);
         }
         return bill;
     }

@@ -12,7 +12,7 @@ import startwater.tank.TankReadings;
  * What one way through the days ahead has cost, reckoned at its end: all parts of a {@link Bill} in % of the stock. Begun
  * before anything is done, since costs count from there.
  */
-final class Reckoning {
+final class Billing {
     /** Activity below this counts as this, mg N/d at 20 °C: a logarithm needs something. */
     private static final double LEAST_ACTIVITY = 1e-9;
 
@@ -24,7 +24,7 @@ final class Reckoning {
     private final TankParameters parameters;
     private final double[] before;
 
-    Reckoning(Scenario scenario, TankSim sim) {
+    Billing(Scenario scenario, TankSim sim) {
         this.scenario = scenario;
         this.sim = sim;
         this.parameters = sim.draw().parameters();
