@@ -113,7 +113,7 @@ final class SpeedBench {
             double[] ours = tank.run(new FastStepper());
             double[] reference = tank.run(new ReferenceStepper());
             each[i] = new double[] {
-                Agreement.stateError(ours, reference, tank.parameters().volumeL()),
+                Agreement.stateError(ours, reference, tank.parameters()),
                 Agreement.survivalError(ours, reference, tank.parameters().strata())
             };
         });

@@ -363,30 +363,14 @@ public record Scenario(
         }
     }
 
-    /** The same drill with another keeper. */
-    public Scenario withKeeper(Keeper other) {
-        return with(other, shelf);
+    /** The same drill with some parts otherwise. */
+    public ScenarioChange change() {
+        return new ScenarioChange(this);
     }
 
-    /** The same drill with another keeper and another shelf. */
-    public Scenario with(Keeper otherKeeper, Shelf otherShelf) {
-        return new Scenario(
-                id,
-                number,
-                text,
-                skills,
-                exposes,
-                rules,
-                system,
-                fish,
-                plannedFish,
-                source,
-                start,
-                unknowns,
-                otherKeeper,
-                otherShelf,
-                events,
-                nursery);
+    /** The same drill with another keeper. */
+    public Scenario withKeeper(Keeper other) {
+        return change().keeper(other).made();
     }
 
     /** The nursery as a drill of its own; null without one. Nothing happens to it by itself. */
@@ -400,23 +384,13 @@ public record Scenario(
         ripe.put(Unknown.AOB_SEED, new Prior.Known(nursery.filterShare()));
         ripe.put(Unknown.NOB_SEED, new Prior.Known(nursery.filterShare()));
         Before orders = new Before(0, nursery.feed(), nursery.changePerDay(), 0, 0, 0);
-        return new Scenario(
-                id,
-                number,
-                text,
-                skills,
-                exposes,
-                rules,
-                nursery.system(),
-                nursery.fish(),
-                null,
-                source,
-                new Start(start.day(), start.day() > 0 ? List.of(orders) : List.of()),
-                ripe,
-                keeper,
-                shelf,
-                List.of(),
-                null);
+        return change().system(nursery.system())
+                .fish(nursery.fish(), null)
+                .start(new Start(start.day(), start.day() > 0 ? List.of(orders) : List.of()))
+                .unknowns(ripe)
+                .events(List.of())
+                .nursery(null)
+                .made();
     }
 
     /** Fish in it at the first visit; 0 in a system without. */

@@ -90,7 +90,7 @@ public final class OwnScenario {
                 h.spareAirKlaPerHour());
         Scenario.Keeper k = s.keeper();
         Scenario.Keeper longer = new Scenario.Keeper(k.visitsAtHours(), days, within(own.away(), days), 1, List.of(0));
-        return s.with(longer, full);
+        return s.change().keeper(longer).shelf(full).made();
     }
 
     /** How long a start is followed at most, d: the colder, the longer (published: weeks at 25 °C, months in the cold). */

@@ -1,8 +1,10 @@
 package startwater.score;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import startwater.drill.Decision;
 import startwater.fish.Stressor;
@@ -187,7 +189,7 @@ final class Explainer {
 
     private void saidAlkalinity() {
         double alkalinity = book.value(Pad.ALKALINITY);
-        if (alkalinity < 80) {
+        if (alkalinity < LOW_ALKALINITY) {
             say("said.alkalinity.low", Severity.HARM, alkalinity, LOW_ALKALINITY);
             return;
         }
@@ -317,15 +319,15 @@ final class Explainer {
     private void rules() {
         StandingRules.Ruling ruling = new StandingRules().ruling(book);
         RuleLevels levels = RuleLevels.of(book.scenario());
-        List<Integer> numbers =
-                new ArrayList<>(ruling.rules().stream().limit(RULES_SHOWN).toList());
+        Set<Integer> numbers =
+                new LinkedHashSet<>(ruling.rules().stream().limit(RULES_SHOWN).toList());
         if (verdict.chosen().decision().filter() != Decision.FilterCare.LEAVE) {
             numbers.add(13);
         }
-        if (verdict.chosen().decision().stock() > 0 && !numbers.contains(14)) {
+        if (verdict.chosen().decision().stock() > 0) {
             numbers.add(14);
         }
-        if (ruling.rules().contains(10) && !numbers.contains(10)) {
+        if (ruling.rules().contains(10)) {
             numbers.add(10);
         }
         for (int number : numbers) {

@@ -85,13 +85,13 @@ class BenchCommandTest {
     void yardsticksAgreeWithEachOtherAndWithTheReferee() {
         for (int i = 0; i < 4; i++) {
             BenchTank tank = BenchTank.of(i);
-            double volume = tank.parameters().volumeL();
             double[] reference = tank.run(new ReferenceStepper(1e-9, 1e-9));
             double[] dp853 = tank.run(YardstickStepper.dormandPrince853(1e-6, 1e-8));
             double[] rk4 = tank.run(YardstickStepper.rungeKutta4(15));
-            assertThat(Agreement.stateError(rk4, dp853, volume)).isLessThan(0.002);
-            assertThat(Agreement.stateError(dp853, reference, volume)).isLessThan(0.03);
-            assertThat(Agreement.stateError(tank.run(new FastStepper()), reference, volume))
+            assertThat(Agreement.stateError(rk4, dp853, tank.parameters())).isLessThan(0.002);
+            assertThat(Agreement.stateError(dp853, reference, tank.parameters()))
+                    .isLessThan(0.03);
+            assertThat(Agreement.stateError(tank.run(new FastStepper()), reference, tank.parameters()))
                     .isLessThan(0.005);
         }
     }

@@ -27,22 +27,11 @@ class DecideTalkTest {
             Scenario.@Nullable Fish planned, double bag, double spareAir, List<Scenario.Happening> events) {
         Scenario s = Library.shipped().scenario("hungry-second-week").get();
         Scenario.Shelf shelf = new Scenario.Shelf(5000, 3000, 0, 0, 100, 40, 10, true, false, bag, spareAir);
-        return new Scenario(
-                s.id(),
-                s.number(),
-                s.text(),
-                s.skills(),
-                s.exposes(),
-                s.rules(),
-                s.system(),
-                planned == null ? s.fish() : null,
-                planned,
-                s.source(),
-                s.start(),
-                s.unknowns(),
-                s.keeper(),
-                shelf,
-                events);
+        return s.change()
+                .fish(planned == null ? s.fish() : null, planned)
+                .shelf(shelf)
+                .events(events)
+                .made();
     }
 
     private Decision decide(Scenario s, String... lines) {

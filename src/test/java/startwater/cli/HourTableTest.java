@@ -87,38 +87,27 @@ class HourTableTest {
     private static Scenario rare() {
         Scenario s = Library.shipped().scenario("hungry-second-week").get();
         Scenario.Water w = s.system();
-        return new Scenario(
-                s.id(),
-                s.number(),
-                s.text(),
-                s.skills(),
-                s.exposes(),
-                s.rules(),
-                new Scenario.Water(
-                        w.volumeL(),
-                        "sponge",
-                        w.mediaAreaM2() / 2,
-                        w.airKlaPerHour(),
-                        w.surfaceKlaPerHour(),
-                        w.carbonDioxideRatio(),
-                        w.roomCarbonDioxidePpm(),
-                        w.altitudeM(),
-                        w.setPointC(),
-                        w.temperatureRatePerDay(),
-                        20.0,
-                        0.05,
-                        20,
-                        1500),
-                s.fish(),
-                s.plannedFish(),
-                s.source(),
-                s.start(),
-                s.unknowns(),
-                s.keeper(),
-                s.shelf(),
-                List.of(
+        Scenario.Water rare = new Scenario.Water(
+                w.volumeL(),
+                "sponge",
+                w.mediaAreaM2() / 2,
+                w.airKlaPerHour(),
+                w.surfaceKlaPerHour(),
+                w.carbonDioxideRatio(),
+                w.roomCarbonDioxidePpm(),
+                w.altitudeM(),
+                w.setPointC(),
+                w.temperatureRatePerDay(),
+                20.0,
+                0.05,
+                20,
+                1500);
+        return s.change()
+                .system(rare)
+                .events(List.of(
                         new Scenario.Happening(9.4, Scenario.Happening.Kind.PUMP_OFF, 6, 0),
-                        new Scenario.Happening(11.8, Scenario.Happening.Kind.POWER_OFF, 5, 0)));
+                        new Scenario.Happening(11.8, Scenario.Happening.Kind.POWER_OFF, 5, 0)))
+                .made();
     }
 
     private static double at(double[] row, String column) {

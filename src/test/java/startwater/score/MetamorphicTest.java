@@ -381,21 +381,6 @@ class MetamorphicTest {
         for (Unknown u : Unknown.values()) {
             known.put(u, new Prior.Known(TankDraw.prior(s, u).at(0)));
         }
-        return new Scenario(
-                s.id(),
-                s.number(),
-                s.text(),
-                s.skills(),
-                s.exposes(),
-                s.rules(),
-                s.system(),
-                s.fish(),
-                s.plannedFish(),
-                s.source(),
-                s.start(),
-                known,
-                s.keeper(),
-                s.shelf(),
-                s.events());
+        return s.change().unknowns(known).made();
     }
 }

@@ -98,42 +98,16 @@ final class TrialScenario {
                 o.freeChlorineMgPerL(),
                 o.combinedChlorineMgPerL(),
                 o.statedChlorineMgPerL());
-        return new Scenario(
-                s.id(),
-                s.number(),
-                s.text(),
-                s.skills(),
-                s.exposes(),
-                s.rules(),
-                cold,
-                s.fish(),
-                null,
-                water,
-                s.start(),
-                s.unknowns(),
-                s.keeper(),
-                s.shelf(),
-                s.events());
+        return s.change().system(cold).source(water).made();
     }
 
     /** The same system without fish, a week after its first ammonia. */
     static Scenario fishless() {
         Scenario s = secondWeek("second-week-fishless", 15, List.of());
-        return new Scenario(
-                s.id(),
-                s.number(),
-                s.text(),
-                s.skills(),
-                s.exposes(),
-                s.rules(),
-                s.system(),
-                null,
-                s.fish(),
-                s.source(),
-                new Scenario.Start(8, List.of(new Scenario.Before(0, 0, 0, 25, 0, 0))),
-                s.unknowns(),
-                s.keeper(),
-                new Scenario.Shelf(5000, 3000, 0, 200, 100, 40, 10, true, false),
-                s.events());
+        return s.change()
+                .fish(null, s.fish())
+                .start(new Scenario.Start(8, List.of(new Scenario.Before(0, 0, 0, 25, 0, 0))))
+                .shelf(new Scenario.Shelf(5000, 3000, 0, 200, 100, 40, 10, true, false))
+                .made();
     }
 }

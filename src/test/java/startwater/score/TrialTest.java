@@ -24,22 +24,7 @@ class TrialTest {
             exposing(TrialScenario.secondWeek(15), List.of("do-nothing", "feeds-because-they-beg"));
 
     private static Scenario exposing(Scenario s, List<String> habits) {
-        return new Scenario(
-                s.id(),
-                s.number(),
-                s.text(),
-                s.skills(),
-                habits,
-                s.rules(),
-                s.system(),
-                s.fish(),
-                s.plannedFish(),
-                s.source(),
-                s.start(),
-                s.unknowns(),
-                s.keeper(),
-                s.shelf(),
-                s.events());
+        return s.change().exposes(habits).made();
     }
 
     /** Keeps plays in memory and counts those that had to be made. */

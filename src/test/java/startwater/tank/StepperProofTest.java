@@ -187,7 +187,7 @@ class StepperProofTest {
         double before = Double.POSITIVE_INFINITY;
         for (double tolerance : new double[] {1e-3, 1e-6, 1e-9}) {
             double error = Agreement.stateError(
-                    nursery(new ReferenceStepper(tolerance, tolerance), 1), exact, TestTank.VOLUME_L);
+                    nursery(new ReferenceStepper(tolerance, tolerance), 1), exact, nursery().parameters);
             assertThat(error).isLessThan(before / 5).isLessThan(100 * tolerance);
             before = error;
         }
@@ -206,21 +206,25 @@ class StepperProofTest {
             double order = order(Math.abs(coarse[at] - exact[at]), Math.abs(fine[at] - exact[at])) / 2;
             assertThat(order).as("order of state %d", at).isBetween(1.6, 3.5);
         }
-        assertThat(Agreement.stateError(fine, exact, TestTank.VOLUME_L)).isLessThan(1e-4);
+        assertThat(Agreement.stateError(fine, exact, nursery().parameters)).isLessThan(1e-4);
     }
 
     /** Twelve hours after a meal in a nursery whose filter works, in so many equal spans. */
     private static double[] nursery(Stepper stepper, int spans) {
-        TestTank tank = TestTank.plan()
-                .species("nile-tilapia")
-                .seeds(0.2, 0.1)
-                .water(7.6, 120, 1, 200)
-                .stock(4, 12);
+        TestTank tank = nursery();
         tank.y[TankLayout.NITRITE] = 2;
         tank.event(new TankEvent.Meal(1, 0.5, Double.NaN));
         for (int i = 0; i < spans; i++) {
             stepper.advance(tank.y, tank.parameters, tank.controls, 0.5 / spans);
         }
         return tank.y;
+    }
+
+    private static TestTank nursery() {
+        return TestTank.plan()
+                .species("nile-tilapia")
+                .seeds(0.2, 0.1)
+                .water(7.6, 120, 1, 200)
+                .stock(4, 12);
     }
 }

@@ -34,14 +34,28 @@ class SteppersTest {
         followsTheReferee(2000);
     }
 
+    /**
+     * Tanks that no tolerance was set by. A few in ten thousand kill by a margin that hangs on the fourth digit: their
+     * survivors may lie further apart, but not far.
+     */
+    @Test
+    @Tag("full")
+    void fastStepperFollowsTheRefereeOverEightThousandOthersButForOneInAThousand() {
+        List<Distance> outside = outside(1_000_000, 1_008_000);
+        assertThat(outside).hasSizeLessThanOrEqualTo(8);
+        assertThat(outside).allMatch(d -> d.state() < 4 * STATE_TOLERANCE && d.survival() < 4 * SURVIVAL_TOLERANCE);
+    }
+
     private static void followsTheReferee(int systems) {
-        assertThat(IntStream.range(0, systems)
-                        .parallel()
-                        .mapToObj(Distance::of)
-                        .filter(d -> !d.within())
-                        .toList())
-                .as("further than allowed")
-                .isEmpty();
+        assertThat(outside(0, systems)).as("further than allowed").isEmpty();
+    }
+
+    private static List<Distance> outside(int from, int to) {
+        return IntStream.range(from, to)
+                .parallel()
+                .mapToObj(Distance::of)
+                .filter(d -> !d.within())
+                .toList();
     }
 
     /** How far the fast stepper's end state lies from the referee's. */
@@ -52,7 +66,7 @@ class SteppersTest {
             double[] reference = tank.run(new ReferenceStepper(1e-9, 1e-9));
             return new Distance(
                     seed,
-                    Agreement.stateError(fast, reference, tank.parameters().volumeL()),
+                    Agreement.stateError(fast, reference, tank.parameters()),
                     Agreement.survivalError(fast, reference, 1));
         }
 
