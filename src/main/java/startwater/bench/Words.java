@@ -98,6 +98,8 @@ public final class Words {
         BigDecimal exact = new BigDecimal(value);
         int whole = exact.precision() - exact.scale();
         BigDecimal rounded = exact.round(new MathContext(Math.max(figures, whole), RoundingMode.HALF_UP));
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString().replace('.', decimalMark);
+        return rounded.signum() == 0
+                ? "0"
+                : rounded.stripTrailingZeros().toPlainString().replace('.', decimalMark);
     }
 }

@@ -140,7 +140,11 @@ final class LessonFront {
         Matcher named = NAMED.matcher(body);
         StringBuilder out = new StringBuilder();
         while (named.find()) {
-            int below = (int) body.substring(0, named.start()).chars().filter(c -> c == '\n').count() + 1;
+            int below = (int) body.substring(0, named.start())
+                            .chars()
+                            .filter(c -> c == '\n')
+                            .count()
+                    + 1;
             named.appendReplacement(out, Matcher.quoteReplacement(written(named(named.group(1), line + below, at))));
         }
         return named.appendTail(out).toString();

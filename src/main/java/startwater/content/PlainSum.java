@@ -31,8 +31,8 @@ final class PlainSum {
     /** The one result, {@code number}. */
     static List<Measure> work(Given given) {
         double[] value = INPUTS.stream()
-                .mapToDouble(input -> input.check(
-                        given.numbers().getOrDefault(input.name(), input.preset().orElse(Double.NaN))))
+                .mapToDouble(input -> input.check(given.numbers()
+                        .getOrDefault(input.name(), input.preset().orElse(Double.NaN))))
                 .toArray();
         return List.of(new Measure("number", value[0] * value[1] / value[2] + value[3] - value[4], Unit.NONE));
     }

@@ -13,8 +13,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
-import startwater.bench.SumKind;
 import startwater.bench.Given;
+import startwater.bench.SumKind;
 import startwater.strip.Pad;
 
 class LessonReaderTest {
@@ -83,7 +83,8 @@ class LessonReaderTest {
         Lesson ready = LessonReader.read(Path.of("lessons/19-ready-for-how-many.es.md"), null)
                 .get();
         assertThat(blocks(ready, Block.Paragraph.class).stream().flatMap(p -> p.words().stream()))
-                .anyMatch(word -> word instanceof Inline.Computed number && number.unit().equals("g/día"));
+                .anyMatch(word ->
+                        word instanceof Inline.Computed number && number.unit().equals("g/día"));
     }
 
     @Test
