@@ -20,9 +20,11 @@ public final class Words {
     private static final int ANSWER_FIGURES = 4;
 
     private final ResourceBundle bundle;
+    private final char decimalMark;
 
-    private Words(ResourceBundle bundle) {
+    private Words(ResourceBundle bundle, char decimalMark) {
         this.bundle = bundle;
+        this.decimalMark = decimalMark;
     }
 
     /**
@@ -37,7 +39,9 @@ public final class Words {
         // Without this control Java would answer a request for English with the computer's own language.
         ResourceBundle.Control control =
                 ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
-        return new Words(ResourceBundle.getBundle(BUNDLE, Locale.forLanguageTag(language), control));
+        return new Words(
+                ResourceBundle.getBundle(BUNDLE, Locale.forLanguageTag(language), control),
+                language.equals("es") ? ',' : '.');
     }
 
     /** The sentence at a key. */
@@ -86,14 +90,16 @@ public final class Words {
         return unit.isEmpty() ? number : number + " " + unit;
     }
 
-    /** So many figures, never fewer than the whole part needs, with a point in every language. */
-    public static String number(double value, int figures) {
+    /** So many figures, never fewer than the whole part needs, with the decimal mark of the language. */
+    public String number(double value, int figures) {
         if (!Double.isFinite(value)) {
             return Double.toString(value);
         }
         BigDecimal exact = new BigDecimal(value);
         int whole = exact.precision() - exact.scale();
         BigDecimal rounded = exact.round(new MathContext(Math.max(figures, whole), RoundingMode.HALF_UP));
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        return rounded.signum() == 0
+                ? "0"
+                : rounded.stripTrailingZeros().toPlainString().replace('.', decimalMark);
     }
 }

@@ -1,7 +1,9 @@
 package startwater.cli;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import startwater.classroom.sheet.AnswerKey;
 import startwater.content.DesignNote;
@@ -65,13 +67,28 @@ public final class TeacherSheet {
                 .filter(lesson -> lesson.skills().stream().anyMatch(drill.skills()::contains))
                 .forEach(lesson -> html.tag("li", lesson.number() + "  " + lesson.title()));
         html.raw("</ul>").tag("h2", texts.text("sheet.note")).raw("<table>");
-        note.forEach((part, what) -> html.row("td", part, what));
-        html.row("td", texts.text("sheet.exposes"), String.join(", ", drill.exposes()));
+        note.forEach((part, what) -> html.row("td", part(part, texts), sentence(what)));
+        html.row(
+                "td",
+                texts.text("sheet.exposes"),
+                sentence(drill.exposes().stream()
+                        .map(habit -> texts.text("sheet.habit." + habit))
+                        .collect(Collectors.joining(", "))));
         html.raw("</table>");
         if (key != null) {
             key.write(html, texts);
         }
         return html.tag("p", "quiet", texts.text("caution")).page();
+    }
+
+    /** A part of the note by its name in the language of the sheet; one of the author's own as it stands. */
+    private static String part(String name, Texts texts) {
+        String key = "sheet.part." + name.toLowerCase(Locale.ROOT).replace(' ', '-');
+        return texts.keys().contains(key) ? texts.text(key) : name;
+    }
+
+    private static String sentence(String words) {
+        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private static void skills(Scenario drill, Html html, Texts texts) {

@@ -9,20 +9,27 @@ import static startwater.content.NumberShape.number;
 import static startwater.content.NumberShape.whole;
 import static startwater.content.TextShape.text;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.nodes.Node;
 import startwater.bench.Measure;
 import startwater.bench.Unit;
+import startwater.bench.Words;
 import startwater.fish.Species;
 
 /** The front block of a lesson and the numbers that it names for the prose. */
 final class LessonFront {
     private static final String FENCE = "---";
+    /** A computed number named in the text of a block. */
+    private static final Pattern NAMED = Pattern.compile("`=\\s*([^`\\n]*?)\\s*`");
 
     private static final GroupShape NAMED_NUMBER = group(
             need("sum", new WordShape(Reckoning.ids()), "Which sum"),
@@ -40,17 +47,19 @@ final class LessonFront {
             may("after", set(text(60), 0, 6), "Lessons that come first, by id"),
             may("competencies", list(text(160), 0, 12), "Published units of competency it covers"),
             need("sources", list(text(240), 1, 12), "Where its facts come from"),
-            may("values", new MapShape(NAMED_NUMBER, 40), "Numbers computed for the prose, by name"));
+            may("values", new MapShape(NAMED_NUMBER, 40), "Numbers computed for prose and blocks, by name"));
 
     private final Fields fields;
     private final int lines;
+    private final String language;
     private final Faults faults;
     private final Map<String, Inline.Computed> numbers = new LinkedHashMap<>();
     private final Set<String> used = new HashSet<>();
 
-    private LessonFront(Fields fields, int lines, Faults faults) {
+    private LessonFront(Fields fields, int lines, String language, Faults faults) {
         this.fields = fields;
         this.lines = lines;
+        this.language = language;
         this.faults = faults;
     }
 
@@ -86,7 +95,7 @@ final class LessonFront {
                 ? Fields.NONE
                 : SHAPE.read(name, YamlTree.line(tree.getStartMark()), tree, part)
                         .group();
-        return new LessonFront(fields, end + 1, part);
+        return new LessonFront(fields, end + 1, LessonReader.language(name), part);
     }
 
     /** Lines that it takes up. */
@@ -96,6 +105,11 @@ final class LessonFront {
 
     Fields fields() {
         return fields;
+    }
+
+    /** The computed numbers, by name. */
+    Map<String, Inline.Computed> numbers() {
+        return Map.copyOf(numbers);
     }
 
     /** The line of a key in the file. */
@@ -113,11 +127,35 @@ final class LessonFront {
         }
     }
 
-    private static Inline.Computed computed(String name, Fields f) {
+    private Inline.Computed computed(String name, Fields f) {
         Measure result = NamedNumber.of(f);
         return f.flag("percent")
                 ? new Inline.Computed(name, 100 * result.value(), Unit.PERCENT.symbol(), f.whole("decimals"))
-                : new Inline.Computed(name, result.value(), result.unit().symbol(), f.whole("decimals"));
+                : new Inline.Computed(
+                        name, result.value(), Words.of(language).unit(result.unit()), f.whole("decimals"));
+    }
+
+    /** The body of a block with its computed numbers written out. @param line of the fence, @param at where to note faults */
+    String filled(String body, int line, Faults at) {
+        Matcher named = NAMED.matcher(body);
+        StringBuilder out = new StringBuilder();
+        while (named.find()) {
+            int below = (int) body.substring(0, named.start())
+                            .chars()
+                            .filter(c -> c == '\n')
+                            .count()
+                    + 1;
+            named.appendReplacement(out, Matcher.quoteReplacement(written(named(named.group(1), line + below, at))));
+        }
+        return named.appendTail(out).toString();
+    }
+
+    private String written(Inline.Computed number) {
+        String plain = BigDecimal.valueOf(number.value())
+                .setScale(number.decimals(), RoundingMode.HALF_UP)
+                .toPlainString();
+        String digits = language.equals(Languages.SPANISH) ? plain.replace('.', ',') : plain;
+        return number.unit().isEmpty() ? digits : digits + " " + number.unit();
     }
 
     /** The number that the prose names; a fault when there is none. @param at where to note it */

@@ -103,7 +103,8 @@ final class ProseReader extends AbstractVisitor {
             faults.add(line, Complaint.OPEN_BLOCK);
             return;
         }
-        LiveBlock.read(fence.getInfo(), fence.getLiteral(), line, rules, faults).ifPresent(block -> add(block, line));
+        String body = front.filled(fence.getLiteral(), line, faults);
+        LiveBlock.read(fence.getInfo(), body, line, rules, faults).ifPresent(block -> add(block, line));
     }
 
     @Override

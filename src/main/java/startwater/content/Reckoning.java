@@ -9,7 +9,7 @@ import startwater.bench.Measure;
 import startwater.bench.RefusedInputException;
 import startwater.bench.SumKind;
 
-/** What works out the numbers of a lesson: a sum of the bench, or a start-up run on the tank model. */
+/** What works out the numbers of a lesson: a sum of the bench, a start-up run on the tank model, or plain arithmetic. */
 public sealed interface Reckoning {
     /** Its name in a lesson. */
     String id();
@@ -51,6 +51,7 @@ public sealed interface Reckoning {
             all.add(new OfBench(kind));
         }
         all.add(StartUp.RUN);
+        all.add(Plain.SUM);
         return all;
     }
 
@@ -99,6 +100,31 @@ public sealed interface Reckoning {
         @Override
         public List<Measure> work(Given given) {
             return StartUpRun.of(given).measures();
+        }
+    }
+
+    /** Plain arithmetic. */
+    enum Plain implements Reckoning {
+        SUM;
+
+        @Override
+        public String id() {
+            return "plain";
+        }
+
+        @Override
+        public List<Input> inputs() {
+            return PlainSum.INPUTS;
+        }
+
+        @Override
+        public boolean asksSpecies() {
+            return false;
+        }
+
+        @Override
+        public List<Measure> work(Given given) {
+            return PlainSum.work(given);
         }
     }
 }

@@ -114,11 +114,13 @@ class SumTextTest {
 
     @Test
     void numbersKeepFourFiguresAndAllOfTheirWholePart() {
-        assertThat(Words.number(0.0502486, 4)).isEqualTo("0.05025");
-        assertThat(Words.number(12345.6, 4)).isEqualTo("12346");
-        assertThat(Words.number(100, 4)).isEqualTo("100");
-        assertThat(Words.number(0, 4)).isEqualTo("0");
-        assertThat(Words.number(-0.25, 4)).isEqualTo("-0.25");
+        Words english = Words.of("en");
+        assertThat(english.number(0.0502486, 4)).isEqualTo("0.05025");
+        assertThat(english.number(12345.6, 4)).isEqualTo("12346");
+        assertThat(english.number(100, 4)).isEqualTo("100");
+        assertThat(english.number(0, 4)).isEqualTo("0");
+        assertThat(english.number(-0.25, 4)).isEqualTo("-0.25");
+        assertThat(Words.of("es").number(0.0502486, 4)).isEqualTo("0,05025");
     }
 
     @Test

@@ -172,7 +172,7 @@ class SumCommandTest {
     @Test
     void speaksSpanishWhenAsked() {
         Run run = run("oxygen --temperature 20 --lang es");
-        assertThat(run.out()).contains("Oxígeno en saturación: 9.092 mg/L", "Fuente: ");
+        assertThat(run.out()).contains("Oxígeno en saturación: 9,092 mg/L", "Fuente: ");
         assertThat(run("oxygen --temperature 99 --lang es").err()).contains("Revise");
         assertThat(run("--lang es oxygen --temperature 20").out()).contains("Oxígeno");
         assertThat(run("oxygen --help --lang es").out()).contains("Temperatura del agua", "Uso:");
@@ -226,7 +226,7 @@ class SumCommandTest {
         CommandLine line = new CommandLine(new SumCommand());
         assertThat(run(line, "oxygen --temperature 20 --altitude 2000 --lang es")
                         .out())
-                .contains("7.088");
+                .contains("7,088");
         assertThat(run(line, "oxygen --temperature 20").out()).contains("9.092", "Oxygen");
     }
 }

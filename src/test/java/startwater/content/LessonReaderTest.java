@@ -7,11 +7,13 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import startwater.bench.Given;
 import startwater.bench.SumKind;
 import startwater.strip.Pad;
 
@@ -67,6 +69,39 @@ class LessonReaderTest {
         assertThat(share.value()).isCloseTo(5.74, within(0.01));
         assertThat(share.unit()).isEqualTo("%");
         assertThat(share.decimals()).isEqualTo(1);
+    }
+
+    /** The same share in the explanation of a question, written for its reader; a unit is in the reader's language too. */
+    @Test
+    void numbersInBlocksAreComputedAndWrittenAsTheLanguageDoes() {
+        Lesson english = read(GOOD).get();
+        assertThat(blocks(english, Block.NumberQuestion.class).get(0).because()).contains("at this pH 15 % of it");
+        Lesson spanish = LessonReader.read(Path.of("lessons/01-toxic-ammonia.es.md"), DRILLS)
+                .get();
+        assertThat(blocks(spanish, Block.Choice.class).get(0).options().get(0).reason())
+                .contains("0,012 mg N/L");
+        Lesson ready = LessonReader.read(Path.of("lessons/19-ready-for-how-many.es.md"), null)
+                .get();
+        assertThat(blocks(ready, Block.Paragraph.class).stream().flatMap(p -> p.words().stream()))
+                .anyMatch(word ->
+                        word instanceof Inline.Computed number && number.unit().equals("g/día"));
+    }
+
+    @Test
+    void aNumberThatIsNotNamedIsAFaultInABlockToo() {
+        Edited edited = GOOD.with("`=shareAt84` of it is toxic", "`=shareAt9` of it is toxic");
+        assertThat(read(edited).faults())
+                .extracting(Fault::complaint, Fault::line)
+                .contains(tuple(Complaint.VALUE_UNKNOWN, edited.lineOf("`=shareAt9` of it")));
+    }
+
+    /** Two times 5 over 4, plus 1, less 0.5 is 3. */
+    @Test
+    void plainArithmeticIsThereForWhatNoSumWorks() {
+        Reckoning plain = Reckoning.byId("plain").orElseThrow();
+        Given given = Given.of(Map.of("of", 2.0, "times", 5.0, "over", 4.0, "plus", 1.0, "less", 0.5));
+        assertThat(plain.result(given, "number").value()).isEqualTo(3);
+        assertThat(plain.result(Given.of(Map.of("of", 7.0)), "number").value()).isEqualTo(7);
     }
 
     @Test
@@ -321,7 +356,7 @@ class LessonReaderTest {
     @Test
     void aThinReasonIsSaid() {
         Edited edited = GOOD.with(
-                "reason: >-\n      The total looks high, but only about 0.012 mg/L is toxic. "
+                "reason: >-\n      The total looks high, but only `=twoAt7` is toxic. "
                         + "The change costs water and work, and saves no fish.",
                 "reason: Wrong.");
         assertThat(read(edited).faults())
