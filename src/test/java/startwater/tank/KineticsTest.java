@@ -36,8 +36,7 @@ class KineticsTest {
 
     private Kinetics at(TestTank tank) {
         Kinetics rates = new Kinetics();
-        IntervalConstants k =
-                IntervalConstants.exact(SystemTerms.of(tank.parameters), tank.controls, tank.y);
+        IntervalConstants k = IntervalConstants.exact(SystemTerms.of(tank.parameters), tank.controls, tank.y);
         rates.evaluate(tank.y, tank.parameters, k, h);
         return rates;
     }
@@ -86,14 +85,16 @@ class KineticsTest {
             double byPhAndAmmonia = k.ammoniaLoss * (0.4 + tan) * (1 + k.toxicAmmonia / 10);
             Kinetics little = with(bare(), y -> water(y, 1e-9, 1, 8));
             assertThat(byPhAndAmmonia / (little.ammoniaLoss * 0.4)).isCloseTo(1, within(1e-6));
-            assertThat(k.nitriteLoss * (1 + k.toxicAmmonia / 0.8) / little.nitriteLoss).isCloseTo(1, within(0.001));
+            assertThat(k.nitriteLoss * (1 + k.toxicAmmonia / 0.8) / little.nitriteLoss)
+                    .isCloseTo(1, within(0.001));
         }
         h = 1e-6;
         double share = h / (h + Nitrification.nitrousAcidConstant(27));
         double nitrite = 0.2 / share;
         Kinetics acid = with(bare(), y -> water(y, 0, nitrite, 8));
         Kinetics without = with(bare(), y -> water(y, 0, 1e-9, 8));
-        assertThat(acid.nitriteLoss * (0.5 + nitrite) / (without.nitriteLoss * 0.5)).isCloseTo(0.5, within(0.001));
+        assertThat(acid.nitriteLoss * (0.5 + nitrite) / (without.nitriteLoss * 0.5))
+                .isCloseTo(0.5, within(0.001));
     }
 
     @Test
@@ -179,8 +180,7 @@ class KineticsTest {
     void ratesFollowALittleWarmthWithoutNewConstants() {
         TestTank tank = bare();
         water(tank.y, 2, 1, 6);
-        IntervalConstants k =
-                IntervalConstants.exact(SystemTerms.of(tank.parameters), tank.controls, tank.y);
+        IntervalConstants k = IntervalConstants.exact(SystemTerms.of(tank.parameters), tank.controls, tank.y);
         Kinetics cool = new Kinetics();
         cool.evaluate(tank.y, tank.parameters, k, h);
         tank.y[TEMPERATURE] += 0.5;
@@ -244,7 +244,8 @@ class KineticsTest {
     void coldAndHeatHarmByTheDegreesOutside() {
         Species tilapia = Species.byId("nile-tilapia");
         int warmth = Stressor.TEMPERATURE.ordinal();
-        assertThat(with(tilapia(), y -> y[TEMPERATURE] = tilapia.coldLimitC() - 2).exposure[warmth]).isEqualTo(2);
+        assertThat(with(tilapia(), y -> y[TEMPERATURE] = tilapia.coldLimitC() - 2).exposure[warmth])
+                .isEqualTo(2);
         assertThat(with(tilapia(), y -> y[TEMPERATURE] = tilapia.warmLimitC() + 1.5).exposure[warmth])
                 .isEqualTo(1.5);
         assertThat(at(tilapia()).exposure[warmth]).isZero();
@@ -339,8 +340,7 @@ class KineticsTest {
         assertThat(Kinetics.fedFactor(0, 50)).isEqualTo(1);
         assertThat(Kinetics.fedFactor(50, 0)).isEqualTo(1);
         assertThat(fed / fish).isBetween(1.0, 40.0);
-        IntervalConstants kept =
-                IntervalConstants.exact(SystemTerms.of(tank.parameters), tank.controls, tank.y);
+        IntervalConstants kept = IntervalConstants.exact(SystemTerms.of(tank.parameters), tank.controls, tank.y);
         tank.y[FISH_N] *= 1.01;
         Kinetics grown = new Kinetics();
         grown.evaluate(tank.y, tank.parameters, kept, h);
@@ -355,8 +355,7 @@ class KineticsTest {
         Species.Guidance g = Objects.requireNonNull(tank.parameters.species()).guidance();
         tank.y[OXYGEN] = 7;
         assertThat(at(tank).stress).isZero();
-        assertThat(with(tank, y -> y[OXYGEN] = g.oxygenMgPerL() / 2).stress)
-                .isCloseTo(StrictMath.log(2), within(1e-9));
+        assertThat(with(tank, y -> y[OXYGEN] = g.oxygenMgPerL() / 2).stress).isCloseTo(StrictMath.log(2), within(1e-9));
         assertThat(with(tank, y -> y[FREE_CHLORINE] = 3 * g.chlorineMgPerL()).stress)
                 .isCloseTo(StrictMath.log(6), within(1e-9));
         TestTank warm = tilapia();
@@ -399,10 +398,9 @@ class KineticsTest {
     void thePlaneOfCarbonPassesThroughTheState() {
         TestTank tank = bare();
         Kinetics k = with(tank, y -> y[ORGANIC_N] = 0.2);
-        IntervalConstants c =
-                IntervalConstants.exact(SystemTerms.of(tank.parameters), tank.controls, tank.y);
-        double byPlane = k.carbonMade
-                + c.kLaCo2PerDay * (k.co2PerAlkalinity * tank.y[ALKALINITY] - k.co2PerDic * tank.y[DIC]);
+        IntervalConstants c = IntervalConstants.exact(SystemTerms.of(tank.parameters), tank.controls, tank.y);
+        double byPlane =
+                k.carbonMade + c.kLaCo2PerDay * (k.co2PerAlkalinity * tank.y[ALKALINITY] - k.co2PerDic * tank.y[DIC]);
         double byGas = k.respirationDic + c.kLaCo2PerDay * (c.co2InBalance - k.carbonDioxide);
         assertThat(byPlane).isCloseTo(byGas, within(1e-9));
         CarbonateSystem water = c.carbonate;

@@ -58,7 +58,8 @@ class WindowRobotTest {
             stage = Stages.show(shell);
             stage.requestFocus();
         });
-        // The coach's word brings the first button; a way of keys that was counted before it would be another one after.
+        // The coach's word brings the first button; a way of keys that was counted before it would be another one
+        // after.
         waitFor(() -> there("start"));
         Hands.settle();
     }
