@@ -76,7 +76,7 @@ public final class BenchCommand implements Callable<Integer> {
         line(out, words, "bench.one", r.oursOneThreadPerSecond(), r.oursOneThreadPerSecond() / r.rk4PerSecond());
         line(out, words, "bench.two", r.oursTwoThreadsPerSecond(), r.oursTwoThreadsPerSecond() / r.dp853PerSecond());
         line(out, words, "bench.errors", 100 * r.maxStateError(), r.maxSurvivalError());
-        line(out, words, "bench.decision", r.decisionSeconds(), r.options(), r.beliefSeconds());
+        line(out, words, "bench.decision", r.decisionSeconds(), r.options(), r.beliefSeconds(), r.secondLookSeconds());
         line(out, words, "bench.cost");
     }
 

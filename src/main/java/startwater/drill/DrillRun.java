@@ -12,8 +12,6 @@ import startwater.strip.FishMood;
 import startwater.strip.Pad;
 import startwater.strip.ReadingModel;
 import startwater.tank.FastStepper;
-import startwater.tank.TankLayout;
-import startwater.tank.TankParameters;
 import startwater.tank.TankReadings;
 
 /**
@@ -43,19 +41,14 @@ public final class DrillRun {
     private final TankSim sim;
     private final FastStepper stepper = new FastStepper();
     private double[] fates;
-    private final List<TruthPoint> truth = new ArrayList<>();
+    private final HiddenCourse course;
+    private final Stores stores;
     private final List<DippedStrip> dipped = new ArrayList<>();
     private DrillLog past = DrillLog.EMPTY;
     private @Nullable VisitRecord open;
     private int visit;
     private int asked;
     private int alive;
-    private int strips;
-    private int chlorideStrips;
-    private double saltLeftG;
-    private double bicarbonateLeftG;
-    private double ammoniumLeftG;
-    private double filterDay = Double.NaN;
 
     /**
      * The hidden tank at one hour, for the reveal; bacteria as shares of what the media can carry, 0..1; fish alive here as an
@@ -93,11 +86,8 @@ public final class DrillRun {
         this.fates = new double[alive];
         Stream fate = Stream.of(variant, FISH);
         Arrays.setAll(fates, i -> fate.uniform());
-        this.strips = scenario.shelf().strips();
-        this.chlorideStrips = scenario.shelf().chlorideStrips();
-        this.saltLeftG = scenario.shelf().saltG();
-        this.bicarbonateLeftG = scenario.shelf().bicarbonateG();
-        this.ammoniumLeftG = scenario.shelf().ammoniumChlorideG();
+        this.stores = new Stores(scenario.shelf());
+        this.course = new HiddenCourse(scenario, sim);
         note(sim.state(), sim.day());
         arrive(0, true);
     }
@@ -128,8 +118,8 @@ public final class DrillRun {
         for (VisitRecord record : log.visits()) {
             if (record.asked() && !run.over()) {
                 record.written().forEach(w -> {
-                    while (run.stripsUsed(w.pad()) <= w.strip()) {
-                        run.use(w.pad());
+                    while (run.stores.taken(w.pad()) <= w.strip()) {
+                        run.stores.take(w.pad());
                     }
                     run.write(w);
                 });
@@ -215,47 +205,28 @@ public final class DrillRun {
     }
 
     public int stripsLeft() {
-        return strips;
+        return stores.strips();
     }
 
     public int chlorideStripsLeft() {
-        return chlorideStrips;
+        return stores.chlorideStrips();
     }
 
     public double saltLeftG() {
-        return saltLeftG;
+        return stores.saltG();
     }
 
     public double bicarbonateLeftG() {
-        return bicarbonateLeftG;
+        return stores.bicarbonateG();
     }
 
     public double ammoniumChlorideLeftG() {
-        return ammoniumLeftG;
+        return stores.ammoniumChlorideG();
     }
 
     /** Share of the ripe media at hand that is left, 0..1. */
     public double ripeMediaLeft() {
         return sim.bagLeft();
-    }
-
-    private int stripsUsed(Pad pad) {
-        return pad == Pad.CHLORIDE
-                ? scenario.shelf().chlorideStrips() - chlorideStrips
-                : scenario.shelf().strips() - strips;
-    }
-
-    private int use(Pad pad) {
-        int number = stripsUsed(pad);
-        if ((pad == Pad.CHLORIDE ? chlorideStrips : strips) <= 0) {
-            throw new IllegalStateException("No strip is left for " + pad + ".");
-        }
-        if (pad == Pad.CHLORIDE) {
-            chlorideStrips--;
-        } else {
-            strips--;
-        }
-        return number;
     }
 
     /**
@@ -265,12 +236,12 @@ public final class DrillRun {
      * @throws IllegalStateException when none is left
      */
     public DippedStrip dip(int dilution) {
-        return strip(use(Pad.AMMONIA), dilution, Pad.CHLORIDE, false);
+        return strip(stores.take(Pad.AMMONIA), dilution, Pad.CHLORIDE, false);
     }
 
     /** Dips a chloride strip. @throws IllegalStateException when none is left */
     public DippedStrip dipChloride() {
-        return strip(use(Pad.CHLORIDE), 1, Pad.CHLORIDE, true);
+        return strip(stores.take(Pad.CHLORIDE), 1, Pad.CHLORIDE, true);
     }
 
     private DippedStrip strip(int number, int dilution, Pad special, boolean only) {
@@ -380,9 +351,9 @@ public final class DrillRun {
 
     /** A helper dips what is on the shelf and reads as the learner would. */
     private void readByHelper(Set<Pad> pads) {
-        boolean colours = pads.stream().anyMatch(p -> p != Pad.CHLORIDE) && strips > 0;
+        boolean colours = pads.stream().anyMatch(p -> p != Pad.CHLORIDE) && stores.strips() > 0;
         DippedStrip strip = colours ? dip(1) : null;
-        DippedStrip column = pads.contains(Pad.CHLORIDE) && chlorideStrips > 0 ? dipChloride() : null;
+        DippedStrip column = pads.contains(Pad.CHLORIDE) && stores.chlorideStrips() > 0 ? dipChloride() : null;
         for (Pad pad : pads) {
             DippedStrip dippedFor = pad == Pad.CHLORIDE ? column : strip;
             if (dippedFor != null) {
@@ -439,22 +410,13 @@ public final class DrillRun {
         return Decision.LEAVE_ALONE.withFeed(d.feed()).withAir(d.air());
     }
 
-    /** No more than the shelf holds is given. */
+    /** No more is given than there is. */
     private Decision fromShelf(Decision d) {
-        Decision possible = d.withSalt(Math.min(d.saltG(), saltLeftG))
-                .withBicarbonate(Math.min(d.bicarbonateG(), bicarbonateLeftG))
-                .withAmmoniumChloride(Math.min(d.ammoniumChlorideG(), ammoniumLeftG));
-        if (d.air() == Decision.Air.SPARE && !(scenario.shelf().spareAirKlaPerHour() > 0)) {
-            possible = possible.withAir(Decision.Air.ON);
-        }
+        Decision given = stores.give(d);
         if (d.stock() > 0 && sim.toCome() == 0) {
-            possible = possible.withStock(0);
+            given = given.withStock(0);
         }
-        possible = possible.withRipeMedia(Math.min(d.ripeMedia(), sim.bagLeft()));
-        saltLeftG -= possible.saltG();
-        bicarbonateLeftG -= possible.bicarbonateG();
-        ammoniumLeftG -= possible.ammoniumChlorideG();
-        return possible;
+        return given.withRipeMedia(Math.min(d.ripeMedia(), sim.bagLeft()));
     }
 
     private void finish() {
@@ -463,49 +425,17 @@ public final class DrillRun {
     }
 
     private void note(double[] y, double day) {
-        if (Double.isNaN(filterDay) && carriesTheLoad(y)) {
-            filterDay = day;
-        }
-        truth.add(new TruthPoint(
-                day,
-                Observation.padValue(Pad.AMMONIA, y),
-                Observation.padValue(Pad.NITRITE, y),
-                y[TankLayout.NITRATE],
-                TankReadings.ph(y),
-                TankReadings.alkalinityMgPerL(y),
-                y[TankLayout.OXYGEN],
-                y[TankLayout.CHLORIDE],
-                TankReadings.toxicAmmoniaMgPerL(y),
-                TankReadings.effectiveNitriteMgPerL(y, sim.draw().parameters().chlorideHalfMgPerL()),
-                y[TankLayout.AOB] / sim.draw().parameters().aobCapacityMgPerDay(),
-                y[TankLayout.NOB] / sim.draw().parameters().nobCapacityMgPerDay(),
-                y[TankLayout.STOCKED] * sim.survival(0),
-                sim.toCome()));
-    }
-
-    /** Both filter groups carry the full ration of the fish here, or planned, and both readings are under 1 mg/L. */
-    private boolean carriesTheLoad(double[] y) {
-        Scenario.Fish fish = scenario.fishHereOrPlanned();
-        if (fish == null || y[TankLayout.TAN] >= 1 || y[TankLayout.NITRITE] >= 1) {
-            return false;
-        }
-        TankParameters p = sim.draw().parameters();
-        double count = scenario.fish() != null ? alive : Math.max(alive, fish.count());
-        double mass = alive > 0 ? TankReadings.massG(y, p.strata()) : fish.massG();
-        return count > 0
-                && mass > 0
-                && y[TankLayout.AOB] >= TankReadings.aobForRation(p, count, mass, y[TankLayout.TEMPERATURE])
-                && y[TankLayout.NOB] >= TankReadings.nobForRation(p, count, mass, y[TankLayout.TEMPERATURE]);
+        course.note(y, day, alive);
     }
 
     /** Day on which the filter first carried the load with both readings under 1 mg/L; NaN while it has not. */
     public double filterDay() {
-        return filterDay;
+        return course.filterDay();
     }
 
     /** The hidden tank hour by hour so far: for the reveal only. */
     public List<TruthPoint> truth() {
-        return List.copyOf(truth);
+        return course.points();
     }
 
     /** The hidden tank itself: for outcome, luck and the reveal only, never for a mark of the decision. */

@@ -1,11 +1,7 @@
 package startwater.score;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import startwater.drill.Calendar;
@@ -22,7 +18,7 @@ import startwater.tank.FastStepper;
  *
  * <p>Plausible tanks are drawn from the scenario's priors and weighed by every entry. The tank has no randomness of its
  * own, so where the weights have gathered on few, those are resampled and moved by random-walk Metropolis steps that run
- * the whole history anew: iterated batch importance sampling (Chopin 2002), exact in the limit. Every draw comes from a
+ * the whole history anew, see {@link Renewal}. Every draw comes from a
  * stream named by scenario, visit and tank, so the belief depends on the log alone, whatever the threads.
  */
 final class Belief {
@@ -34,23 +30,12 @@ final class Belief {
     static final int STRATA = 4;
     /** Tanks drawn at the first visit, of which those that fit are kept. */
     private static final int DRAWN = 1024;
-    /** Metropolis steps after each resampling, each of some scores at once and this many spreads long. */
-    private static final int MOVES = 20;
 
-    private static final double MOVED_SHARE = 0.3;
-    private static final double STEP = 0.9;
-    /** Effective waters that the latest evidence must leave at each step, as a share of those that are kept. */
-    private static final double FLOOR_SHARE = 0.25;
-
-    private static final int MOST_STAGES = 5;
-    private static final double LEAST_SHARE_STEP = 0.02;
-    private static final int SHARE_HALVINGS = 20;
+    private static final BeliefMemory MEMORY = new BeliefMemory();
     /** A written reading less probable than this in all that is plausible contradicts the tank. */
     private static final double ODD_CHANCE = 0.025;
 
     private static final long PRIOR = 1;
-    private static final long RESAMPLE = 2;
-    private static final long MOVE = 3;
 
     private final Scenario scenario;
     private final Calendar calendar;
@@ -86,64 +71,13 @@ final class Belief {
         List<VisitRecord> visits = new ArrayList<>(log.visits());
         int last = visits.size() - 1;
         visits.set(last, visits.get(last).undecided());
-        return Memory.SHARED.belief(scenario, new DrillLog(visits), waters);
-    }
-
-    /** Beliefs are kept by log, since each visit builds on the one before. What is kept never changes a result. */
-    private static final class Memory {
-        static final Memory SHARED = new Memory();
-        private static final int KEPT = 192;
-        private static final int SCENARIOS_KEPT = 3;
-
-        private record Key(Scenario scenario, DrillLog log, int waters) {}
-
-        private final Map<Scenario, Plausible[]> prior = kept(SCENARIOS_KEPT);
-        private final Map<Key, Belief> kept = kept(KEPT);
-
-        private static <K, V> Map<K, V> kept(int most) {
-            return Collections.synchronizedMap(new LinkedHashMap<>(32, 0.75f, true) {
-                @Override
-                protected boolean removeEldestEntry(Map.Entry<K, V> eldest) {
-                    return size() > most;
-                }
-            });
-        }
-
-        /** The tanks that the scenario allows, at their first visit: the same whatever is read there. */
-        Plausible[] drawn(Scenario s, Calendar calendar) {
-            Plausible[] known = prior.get(s);
-            if (known == null) {
-                Plausible[] made = new Plausible[DRAWN];
-                IntStream.range(0, DRAWN)
-                        .parallel()
-                        .forEach(i -> made[i] = Plausible.of(
-                                s, calendar, TankDraw.scores(Stream.of(seed(s), PRIOR, i)), STRATA, new FastStepper()));
-                prior.put(s, made);
-                known = made;
-            }
-            return known.clone();
-        }
-
-        Belief belief(Scenario scenario, DrillLog log, int waters) {
-            Key key = new Key(scenario, log, waters);
-            Belief known = kept.get(key);
-            if (known != null) {
-                return known;
-            }
-            Belief made = log.size() == 1
-                    ? fresh(scenario, log, waters)
-                    : Belief.of(scenario, log.upTo(log.size() - 2), waters)
-                            .next(log.visits().get(log.size() - 2), log);
-            kept.put(key, made);
-            return made;
-        }
+        return MEMORY.belief(scenario, new DrillLog(visits), waters, Belief::made);
     }
 
     /** Forgets kept beliefs, so that a test can see them made again. */
     static void forget() {
         Scored.forget();
-        Memory.SHARED.kept.clear();
-        Memory.SHARED.prior.clear();
+        MEMORY.clear();
     }
 
     private static long seed(Scenario s) {
@@ -154,11 +88,30 @@ final class Belief {
         return hash;
     }
 
+    /** The belief of a log whose last visit is undecided: that of the log up to the visit before, carried on. */
+    private static Belief made(Scenario scenario, DrillLog log, int waters) {
+        return log.size() == 1
+                ? fresh(scenario, log, waters)
+                : of(scenario, log.upTo(log.size() - 2), waters)
+                        .next(log.visits().get(log.size() - 2), log);
+    }
+
     private static Belief fresh(Scenario s, DrillLog log, int count) {
         Calendar calendar = Calendar.of(s);
-        Plausible[] drawn = Memory.SHARED.drawn(s, calendar);
-        IntStream.range(0, DRAWN).parallel().forEach(i -> drawn[i] = drawn[i].copy());
+        Plausible[] prior = MEMORY.drawn(s, drill -> drawn(drill, calendar));
+        Plausible[] drawn = new Plausible[DRAWN];
+        IntStream.range(0, DRAWN).parallel().forEach(i -> drawn[i] = prior[i].copy());
         return weighed(s, calendar, log, drawn, new double[DRAWN], 0, 0).renewed(count);
+    }
+
+    /** The tanks that the scenario allows, at their first visit: the same whatever is read there. */
+    private static Plausible[] drawn(Scenario s, Calendar calendar) {
+        Plausible[] made = new Plausible[DRAWN];
+        IntStream.range(0, DRAWN)
+                .parallel()
+                .forEach(i -> made[i] = Plausible.of(
+                        s, calendar, TankDraw.scores(Stream.of(seed(s), PRIOR, i)), STRATA, new FastStepper()));
+        return made;
     }
 
     /** The belief one visit on: the decision made, the time run, the new evidence weighed. */
@@ -198,131 +151,14 @@ final class Belief {
         return WeightedSample.effective(WeightedSample.normalised(logWeights));
     }
 
-    /**
-     * Resampled systematically, then moved. Where the latest evidence leaves only few waters, it is let in by steps, each
-     * small enough to leave a floor of effective waters, with moves between: so a surprise spreads the belief anew instead
-     * of gathering it on one tank.
-     */
     private Belief renewed(int count) {
-        double floor = Math.min(waters.length, count) * FLOOR_SHARE;
-        Belief at = this;
-        double shown = 0;
-        for (int stage = 0; stage < MOST_STAGES; stage++) {
-            double share = stage == MOST_STAGES - 1 ? 1 : at.shareFor(shown, floor);
-            at = at.stage(count, shown, share, stage);
-            shown = share;
-            if (share >= 1) {
-                break;
-            }
-        }
-        return at;
-    }
-
-    /** Log weights with the latest evidence counted to a share. */
-    private double[] tempered(double shown, double share) {
-        double[] logs = logWeights.clone();
-        for (int i = 0; i < logs.length; i++) {
-            // The weights hold the latest evidence whole at first, and what was let in afterwards not at all.
-            logs[i] += shown == 0 ? (share - 1) * waters[i].latest() : (share - shown) * waters[i].latest();
-        }
-        return logs;
-    }
-
-    /** The greatest share of the latest evidence that leaves the floor of effective waters. */
-    private double shareFor(double shown, double floor) {
-        if (WeightedSample.effective(WeightedSample.normalised(tempered(shown, 1))) >= floor) {
-            return 1;
-        }
-        double low = shown;
-        double high = 1;
-        for (int i = 0; i < SHARE_HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            if (WeightedSample.effective(WeightedSample.normalised(tempered(shown, middle))) >= floor) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return Math.max(low, shown + LEAST_SHARE_STEP);
-    }
-
-    private Belief stage(int count, double shown, double share, int stage) {
-        double[] weights = WeightedSample.normalised(tempered(shown, share));
-        double[] spread = spread(weights);
-        Plausible[] chosen = new Plausible[count];
-        double u = Stream.of(seed(scenario), RESAMPLE, log.size(), stage).uniform();
-        int[] from = WeightedSample.systematic(weights, count, u);
-        for (int i = 0; i < count; i++) {
-            chosen[i] = waters[from[i]].copy();
-        }
-        int first = stage * MOVES;
-        IntStream.range(0, count).parallel().forEach(i -> chosen[i] = moved(chosen[i], spread, i, first, share));
-        if (distinct(chosen) < count * FLOOR_SHARE) {
-            IntStream.range(0, count)
-                    .parallel()
-                    .forEach(i -> chosen[i] = moved(chosen[i], spread, i, first + MOVES * MOST_STAGES, share));
-        }
-        return new Belief(scenario, calendar, log, chosen, new double[count], odd, readings);
-    }
-
-    private static long distinct(Plausible[] waters) {
-        return Arrays.stream(waters)
-                .map(w -> Arrays.hashCode(w.scores()))
-                .distinct()
-                .count();
+        Plausible[] renewed = new Renewal(this, count, waters, logWeights).made();
+        return new Belief(scenario, calendar, log, renewed, new double[count], odd, readings);
     }
 
     /** How many different waters there are. */
     long distinct() {
-        return distinct(waters);
-    }
-
-    private double[] spread(double[] weights) {
-        int n = waters[0].scores().length;
-        double[] spread = new double[n];
-        for (int d = 0; d < n; d++) {
-            double mean = 0;
-            double square = 0;
-            for (int i = 0; i < waters.length; i++) {
-                double score = waters[i].scores()[d];
-                mean += weights[i] * score;
-                square += weights[i] * score * score;
-            }
-            spread[d] = Math.max(0.15, StrictMath.sqrt(Math.max(0, square - mean * mean)));
-        }
-        return spread;
-    }
-
-    private Plausible moved(Plausible start, double[] spread, int number, int first, double share) {
-        Plausible at = start;
-        FastStepper stepper = new FastStepper();
-        for (int move = first; move < first + MOVES; move++) {
-            Stream stream = Stream.of(seed(scenario), MOVE, log.size(), number, move);
-            double[] scores = at.scores().clone();
-            for (int d = 0; d < scores.length; d++) {
-                double step = STEP * spread[d] * stream.normal();
-                scores[d] += stream.uniform() < MOVED_SHARE ? step : 0;
-            }
-            Plausible proposed = rerun(scores, stepper);
-            double gain = proposed.tempered(share) + proposed.logPrior() - at.tempered(share) - at.logPrior();
-            if (StrictMath.log(stream.uniform()) < gain) {
-                at = proposed;
-            }
-        }
-        return at;
-    }
-
-    /** The whole history on a tank with other scores. */
-    private Plausible rerun(double[] scores, FastStepper stepper) {
-        Plausible p = Plausible.of(scenario, calendar, scores, STRATA, stepper);
-        for (int v = 0; v < log.size(); v++) {
-            VisitRecord visit = log.visits().get(v);
-            p.observe(visit, Counted.before(scenario, log, v), stepper, null);
-            if (v < log.size() - 1) {
-                p.follow(visit);
-            }
-        }
-        return p;
+        return Renewal.distinct(waters);
     }
 
     int waters() {

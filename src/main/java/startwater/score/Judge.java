@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import startwater.drill.Decision;
 import startwater.drill.DrillLog;
@@ -60,23 +59,7 @@ public final class Judge {
         Belief.of(scenario, visits, care.waters());
     }
 
-    /**
-     * The decision as a habit: every option done once a day for three days before the standing rules take over. Takes as
-     * long as a mark: ask for it when it is to be shown.
-     */
-    public static Habitual asHabit(Case c, Care care) {
-        return Habitual.of(c, care);
-    }
-
-    /**
-     * The nearest single change that makes another option best, confirmed by scoring the changed case anew. Takes some
-     * tenths of a second more than the mark: ask for it afterwards, and not on the thread that paints.
-     */
-    public static Optional<Flip> flip(Case c, Care care) {
-        return FlipSearch.search(c, care);
-    }
-
-    /** Both of these in words, for whoever looks back on a decision. Not for the thread that paints. */
+    /** What would have changed the answer, and the choice as a habit, for whoever looks back on a decision. Not for the thread that paints. */
     public static SecondLook secondLook(Case c, Care care) {
         return SecondLook.at(c, care);
     }

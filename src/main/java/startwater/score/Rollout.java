@@ -2,7 +2,6 @@ package startwater.score;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import startwater.biofilter.Nitrification;
 import startwater.drill.Calendar;
 import startwater.drill.Decision;
 import startwater.drill.Decision.FollowUp;
@@ -10,15 +9,12 @@ import startwater.drill.Observation;
 import startwater.drill.Scenario;
 import startwater.drill.TankSim;
 import startwater.drill.VisitRecord;
-import startwater.fish.Stressor;
 import startwater.quantity.Stream;
 import startwater.strip.FishMood;
 import startwater.strip.FishSigns;
 import startwater.strip.Pad;
 import startwater.tank.FastStepper;
 import startwater.tank.TankLayout;
-import startwater.tank.TankParameters;
-import startwater.tank.TankReadings;
 import startwater.water.Dose;
 
 /**
@@ -147,7 +143,7 @@ final class Rollout {
     private Bill follow(
             Decision option, TankSim sim, int water, FastStepper stepper, @Nullable Watcher watcher, int everyMinutes) {
         sim.fromHere();
-        double[] before = sim.state().clone();
+        Billing billing = new Billing(scenario, sim);
         Tally tally = loading ? new Tally(sim, Math.max(1, scenario.stockCount())) : null;
         Notebook notes = book.copy();
         does(sim, notes, option, tally);
@@ -165,7 +161,7 @@ final class Rollout {
             }
             orders = Decision.LEAVE_ALONE;
             run(sim, t, stepper, watcher, everyMinutes);
-            if (Double.isNaN(ready) && proved(sim)) {
+            if (Double.isNaN(ready) && billing.proved()) {
                 ready = (t - visit.minute()) / (double) Calendar.DAY;
             }
             if (t - visit.minute() >= repeatedDays * Calendar.DAY || stands(sim, option)) {
@@ -183,20 +179,13 @@ final class Rollout {
             number++;
         }
         run(sim, end, stepper, watcher, everyMinutes);
-        Bill bill = Bill.empty();
-        bill.add(Component.JOBS, jobs);
-        bill.add(Component.WATER, LossWeights.WATER * (sim.state()[TankLayout.VOLUMES] - before[TankLayout.VOLUMES]));
-        double[] y = sim.state();
-        double free =
-                Math.max(LossWeights.SALT_FREE_MG_PER_L, LossWeights.SALT_FREE_PER_NITRITE * y[TankLayout.NITRITE]);
-        bill.add(Component.SALT, LossWeights.SALT * Math.max(0, StrictMath.log(y[TankLayout.CHLORIDE] / free)));
+        Bill bill = billing.bill(jobs);
         if (tally != null) {
             tally.take(sim);
-            load(bill, sim, tally, ready);
+            billing.ofFishToCome(bill, tally, ready, days());
         } else {
-            keep(bill, sim, before);
+            billing.ofFishHere(bill);
         }
-        deaths(bill, sim, tally);
         return bill;
     }
 
@@ -284,95 +273,5 @@ final class Rollout {
                         Math.max(0, counted - living),
                         counted == 0 ? 0 : Math.max(1, living),
                         (int) sim.toCome()));
-    }
-
-    /** Without fish: whether the filter carries the planned ration and both readings are under 1 mg/L. */
-    private boolean proved(TankSim sim) {
-        double[] y = sim.state();
-        return y[TankLayout.TAN] < 1 && y[TankLayout.NITRITE] < 1 && behind(sim) <= 0;
-    }
-
-    /** Days by which the lesser group is behind the planned or present full ration at its net growth; 0 or less: none. */
-    private double behind(TankSim sim) {
-        Scenario.Fish fish = scenario.fishHereOrPlanned();
-        if (fish == null) {
-            return 0;
-        }
-        double[] y = sim.state();
-        double living = scenario.fish() != null
-                ? TankReadings.fishAlive(y, sim.draw().parameters().strata())
-                : fish.count();
-        double mass = scenario.fish() != null
-                ? TankReadings.massG(y, sim.draw().parameters().strata())
-                : fish.massG();
-        if (!(living > 0) || !(mass > 0)) {
-            return 0;
-        }
-        double aob = TankReadings.aobForRation(sim.draw().parameters(), living, mass, y[TankLayout.TEMPERATURE]);
-        double nob = TankReadings.nobForRation(sim.draw().parameters(), living, mass, y[TankLayout.TEMPERATURE]);
-        double short1 = aob / Math.max(1e-9, y[TankLayout.AOB]);
-        double short2 = nob / Math.max(1e-9, y[TankLayout.NOB]);
-        return Math.min(
-                LossWeights.CATCH_UP_MOST_DAYS,
-                StrictMath.log(Math.max(short1, short2)) / LossWeights.CATCH_UP_PER_DAY);
-    }
-
-    /** Days that a filter which carries the planned ration needs for the ammonia and nitrite that stand over 1 mg/L. */
-    private double backlog(TankSim sim) {
-        Scenario.Fish fish = scenario.fishHereOrPlanned();
-        if (fish == null) {
-            return 0;
-        }
-        double[] y = sim.state();
-        TankParameters p = sim.draw().parameters();
-        double temperatureC = y[TankLayout.TEMPERATURE];
-        double nob =
-                Math.max(y[TankLayout.NOB], TankReadings.nobForRation(p, fish.count(), fish.massG(), temperatureC));
-        double perDay = nob * StrictMath.exp(Nitrification.LN_THETA_NOB * (temperatureC - 20)) / p.volumeL();
-        double pending = Math.max(0, y[TankLayout.TAN] + y[TankLayout.NITRITE] - 1);
-        return perDay > 0 ? Math.min(LossWeights.CATCH_UP_MOST_DAYS, pending / perDay) : 0;
-    }
-
-    /** What the way of planned fish into the system costs. @param ready days until the filter could carry them, or NaN */
-    private void load(Bill bill, TankSim sim, Tally tally, double ready) {
-        double days = Double.isNaN(ready) ? days() + Math.max(0, behind(sim)) + backlog(sim) : ready;
-        bill.add(Component.DELAY, LossWeights.FISHLESS_DELAY * days);
-        bill.add(Component.GROWTH, LossWeights.FISHLESS_GROWTH * tally.growthLost());
-        bill.add(Component.WASTE, LossWeights.WASTE * tally.wasted());
-        bill.add(Component.STRESS, LossWeights.STRESS * tally.stress());
-        bill.add(Component.SHOCK, 100 * tally.shock());
-    }
-
-    /** What fish that were there from the start go through. */
-    private void keep(Bill bill, TankSim sim, double[] before) {
-        double[] y = sim.state();
-        double massG = TankReadings.massG(before, sim.draw().parameters().strata());
-        bill.add(
-                Component.GROWTH,
-                LossWeights.growth(y[TankLayout.GROWTH_LOST] - before[TankLayout.GROWTH_LOST], massG));
-        bill.add(Component.WASTE, LossWeights.WASTE * (y[TankLayout.WASTED] - before[TankLayout.WASTED]));
-        bill.add(Component.STRESS, LossWeights.STRESS * (y[TankLayout.STRESS] - before[TankLayout.STRESS]));
-        bill.add(
-                Component.DELAY,
-                LossWeights.DELAY * (y[TankLayout.DELAY] - before[TankLayout.DELAY] + Math.max(0, behind(sim))));
-        bill.add(Component.SHOCK, 100 * (y[TankLayout.SHOCK] - before[TankLayout.SHOCK]));
-    }
-
-    /** Deaths from the visit on, % of the stock, by stratum and cause. */
-    private void deaths(Bill bill, TankSim sim, @Nullable Tally tally) {
-        double stock = tally != null ? scenario.stockCount() : sim.state()[TankLayout.STOCKED];
-        if (!(stock > 0)) {
-            return;
-        }
-        for (int k = 0; k < bill.deaths().length; k++) {
-            double sum = 0;
-            for (Stressor cause : Stressor.values()) {
-                double dead = 100 * sim.dead(k, cause) / stock;
-                bill.deaths()[k][cause.ordinal()] = dead;
-                sum += dead;
-            }
-            bill.parts()[k][Component.DEATHS.ordinal()] = sum;
-            bill.beside()[k] = tally == null ? 0 : 100 * tally.deadBeside(k) / stock;
-        }
     }
 }

@@ -16,7 +16,7 @@ import startwater.tank.YardstickStepper;
 
 class BenchCommandTest {
     private static final SpeedBench.Result RESULT =
-            new SpeedBench.Result(3000, 12_000, 80_000, 160_000, 0.15, 0.05, 12, 0.0012, 0.0004);
+            new SpeedBench.Result(3000, 12_000, 80_000, 160_000, 0.15, 0.05, 0.9, 12, 0.0012, 0.0004);
 
     @Test
     void printsEveryNumberInBothLanguages() {
@@ -40,6 +40,7 @@ class BenchCommandTest {
                         "ours_1t_per_second",
                         "ours_2t_per_second",
                         "decision_seconds",
+                        "second_look_seconds",
                         "max_state_error",
                         "max_survival_error");
         assertThat(BenchCommand.json(byKey))

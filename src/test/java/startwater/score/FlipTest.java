@@ -42,7 +42,7 @@ class FlipTest {
         int found = 0;
         for (int i = 0; i < cases; i++) {
             Case c = random(Stream.of(seed, i));
-            Optional<Flip> flip = Judge.flip(c, Care.LIVE);
+            Optional<Flip> flip = FlipSearch.search(c, Care.LIVE);
             if (flip.isPresent()) {
                 found++;
                 holds(c, flip.get());
@@ -80,8 +80,8 @@ class FlipTest {
     @Test
     void theSameCaseFlipsTheSameWay() {
         Case c = random(Stream.of(2026, 1));
-        Optional<Flip> first = Judge.flip(c, Care.LIVE);
+        Optional<Flip> first = FlipSearch.search(c, Care.LIVE);
         Belief.forget();
-        assertThat(Judge.flip(c, Care.LIVE)).isEqualTo(first);
+        assertThat(FlipSearch.search(c, Care.LIVE)).isEqualTo(first);
     }
 }

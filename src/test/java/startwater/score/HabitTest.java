@@ -13,7 +13,7 @@ class HabitTest {
     @Test
     void feedingInFullWithNitriteUncoveredIsWorseAsAHabitThanOnce() {
         Case c = JudgeTest.firstVisit(SCENARIO, 1, 2, 7.6, 100, Decision.LEAVE_ALONE);
-        Habitual habit = Judge.asHabit(c, Care.LIVE);
+        Habitual habit = Habitual.of(c, Care.LIVE);
         Verdict once = Judge.judge(c);
         assertThat(habit.days()).isEqualTo(3);
         assertThat(habit.deaths()).isGreaterThan(once.chosen().deaths());
@@ -24,7 +24,7 @@ class HabitTest {
     @Test
     void aBestHabitHasNoRegret() {
         Case c = JudgeTest.firstVisit(SCENARIO, 1, 2, 7.6, 100, Decision.LEAVE_ALONE);
-        Habitual best = Judge.asHabit(c.choosing(Judge.asHabit(c, Care.LIVE).best()), Care.LIVE);
+        Habitual best = Habitual.of(c.choosing(Habitual.of(c, Care.LIVE).best()), Care.LIVE);
         assertThat(best.regret()).isZero();
         assertThat(best.word()).isEqualTo(Verdict.Word.SOUND);
     }

@@ -165,7 +165,7 @@ class WhyTableTest {
     }
 
     private static String habit(String name) {
-        return Judge.asHabit(WhyCases.named(name), Care.LIVE).line().key();
+        return Habitual.of(WhyCases.named(name), Care.LIVE).line().key();
     }
 
     @Test
