@@ -114,6 +114,7 @@ public enum Complaint {
     PRIOR_OUTSIDE(Rule.R25, "key", "reach", "low", "high"),
 
     NUMBER_TWICE(Rule.R26, "number", "other"),
+    ID_TAKEN(Rule.R26, "id"),
     NO_SUCH_DRILL(Rule.R26, "id", "known"),
 
     CANNOT_PLAY(Rule.R27, "why"),

@@ -45,7 +45,7 @@ final class SpeciesFiles {
     }
 
     /** One file: every number is an object with value, unit, source and tag. */
-    private record Reader(String id, JsonNode root) {
+    record Reader(String id, JsonNode root) {
         Species species() {
             List<SurvivalCurve> curves = new ArrayList<>();
             for (Stressor stressor : Stressor.values()) {

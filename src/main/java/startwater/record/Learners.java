@@ -1,6 +1,7 @@
 package startwater.record;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -39,7 +40,7 @@ public final class Learners {
         List<Known> all = new ArrayList<>();
         try (Stream<Path> files = Files.list(folder)) {
             files.filter(Names::isLearner).forEach(file -> all.add(known(file)));
-        } catch (IOException unreadable) {
+        } catch (IOException | UncheckedIOException unreadable) {
             return List.of();
         }
         all.sort(Comparator.comparing((Known k) -> k.name().toLowerCase(Locale.ROOT))
@@ -135,6 +136,8 @@ public final class Learners {
         Path file = Names.file(folder, key);
         try (Stream<Path> all = Files.list(folder)) {
             return all.filter(f -> Names.belongs(file, f)).sorted().toList();
+        } catch (UncheckedIOException unreadable) {
+            throw unreadable.getCause();
         }
     }
 

@@ -3,6 +3,7 @@ package startwater.rehearse;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import startwater.content.Library;
 import startwater.content.WholeFile;
 import startwater.drill.Scenario;
 
@@ -10,6 +11,7 @@ import startwater.drill.Scenario;
 public final class RehearsalFiles {
     private static final String YAML = ".yaml";
     private static final String SECOND = "-second";
+    private static final String OWN = "-own";
 
     private RehearsalFiles() {}
 
@@ -23,7 +25,13 @@ public final class RehearsalFiles {
 
     /** The file name a form asks for by its name, such as {@code porch-barrel.yaml}. */
     public static String nameOf(Form form) {
-        return OwnWords.slug(form.answer(Entry.NAME)) + YAML;
+        return id(form.answer(Entry.NAME)) + YAML;
+    }
+
+    /** A drill's id of a name; none that ships has it, since what a learner did is kept by it. */
+    private static String id(String name) {
+        String id = OwnWords.slug(name);
+        return Library.shipped().ids().contains(id) ? id + OWN : id;
     }
 
     /** The drill a form stands for. @param id file name without its ending */
@@ -42,7 +50,7 @@ public final class RehearsalFiles {
             throws IOException {
         OwnSystem own = OwnSystem.of(form);
         Path name = file.getFileName();
-        String id = OwnWords.slug(name == null ? "" : name.toString().replaceAll("\\.ya?ml$", ""));
+        String id = id(name == null ? "" : name.toString().replaceAll("\\.ya?ml$", ""));
         Path folder = file.toAbsolutePath().getParent();
         if (folder == null) {
             throw new IOException(file.toString());

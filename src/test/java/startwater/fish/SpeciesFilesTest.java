@@ -14,8 +14,10 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
 
 /** Each species file: every value with unit, source and tag, and curves that give what the file states. */
 class SpeciesFilesTest {
@@ -59,6 +61,48 @@ class SpeciesFilesTest {
             assertThat(value.getValue().required("source").asString()).as(at).hasSizeGreaterThan(4);
             assertThat(value.getValue().required("tag").asString()).as(at).isIn(TAGS);
         }
+    }
+
+    @ParameterizedTest
+    @MethodSource("ids")
+    void aFileIsReadNumberByNumber(String id) throws IOException {
+        Species read = new SpeciesFiles.Reader(id, file(id)).species();
+        JsonNode values = file(id).required("values");
+        assertThat(read.chlorideHalfMgPerL()).isEqualTo(value(values, "nitrite.chlorideHalfMgPerL"));
+        assertThat(read.warmLimitC()).isEqualTo(value(values, "temperature.warmLimitC"));
+        assertThat(read.appetite().heatEndC()).isEqualTo(value(values, "appetite.heatEndC"));
+        assertThat(read.appetite().coldLine().slope())
+                .isEqualTo(values.required("appetite.coldLine")
+                        .required("value")
+                        .get(1)
+                        .asDouble());
+        assertThat(read.curve(Stressor.NITRITE).threshold()).isEqualTo(value(values, "survival.nitrite.threshold"));
+        assertThat(read.feed().massRangeG().low())
+                .isEqualTo(
+                        values.required("feed.massG").required("value").get(0).asDouble());
+    }
+
+    private static double value(JsonNode values, String name) {
+        return values.required(name).required("value").asDouble();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"unit", "source", "tag"})
+    void aNumberWithoutItsUnitSourceOrTagIsRefused(String field) throws IOException {
+        ObjectNode file = (ObjectNode) file("common-carp");
+        ((ObjectNode) file.required("values").required("oxygen.criticalMgPerL")).remove(field);
+        assertThatThrownBy(() -> new SpeciesFiles.Reader("common-carp", file).species())
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContainingAll("common-carp", "oxygen.criticalMgPerL", field);
+    }
+
+    @Test
+    void aNumberThatIsMissingIsNamed() throws IOException {
+        ObjectNode file = (ObjectNode) file("common-carp");
+        ((ObjectNode) file.required("values")).remove("temperature.coldLimitC");
+        assertThatThrownBy(() -> new SpeciesFiles.Reader("common-carp", file).species())
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("temperature.coldLimitC is missing");
     }
 
     @ParameterizedTest

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import startwater.content.ContentFiles;
+import startwater.content.Library;
 import startwater.content.ScenarioReader;
 import startwater.drill.Prior;
 import startwater.drill.Scenario;
@@ -44,6 +45,16 @@ class OwnScenarioTest {
         assertThat(ContentFiles.at(List.of(folder)).checkAndPlay()).isEmpty();
         assertThat(folder.resolve(name + "-second.yaml").toFile().exists()).isEqualTo(name.equals(Systems.RAIN_CARP));
         assertThat(Files.readString(written.drill())).contains("# A system of one", "# El sistema propio");
+    }
+
+    @Test
+    void noNameTakesThatOfADrillThatComesWithTheProgram() throws IOException {
+        String taken = Library.shipped().scenarios().get(0).id();
+        Form form = Systems.form(Systems.TROUT_RACEWAY).with(Entry.NAME, taken.replace('-', ' '));
+        assertThat(RehearsalFiles.nameOf(form)).isEqualTo(taken + "-own.yaml");
+        assertThat(RehearsalFiles.write(form, folder.resolve(taken + ".yaml"), null)
+                        .drill())
+                .hasFileName(taken + "-own.yaml");
     }
 
     @ParameterizedTest

@@ -99,6 +99,7 @@ class StartUpBehaviourTest {
     }
 
     @Test
+    @Tag("slow")
     void nineTanksOfTenKeepToThePublishedTimes() {
         List<Course> courses = acrossThePrior();
         for (double p : new double[] {0.05, 0.95}) {

@@ -76,6 +76,43 @@ class CarbonateSystemTest {
     }
 
     @Test
+    void aStepIsOneOfNewtonsMethodInTheLogarithmOfH() {
+        Random random = new Random(9);
+        for (int i = 0; i < 2000; i++) {
+            Water w = Water.next(random);
+            double alk = w.alk();
+            double from = w.h * StrictMath.exp(2 * random.nextDouble() - 1);
+            double d = 1e-4;
+            double fall = (w.system.alkalinity(from * StrictMath.exp(-d), w.dic, w.tan)
+                            - w.system.alkalinity(from * StrictMath.exp(d), w.dic, w.tan))
+                    / (2 * d);
+            double step = StrictMath.max(-1, StrictMath.min(1, (w.system.alkalinity(from, w.dic, w.tan) - alk) / fall));
+            double done = StrictMath.log(w.system.newtonStep(alk, w.dic, w.tan, from) / from);
+            // Long steps go by a shorter exponential, which is good to two thousandths at the longest.
+            assertThat(done).as("water %d", i).isCloseTo(step, within(StrictMath.abs(step) < 0.1 ? 2e-7 : 2e-3));
+        }
+    }
+
+    @Test
+    void settlingFindsTheSameRootFromNearAndFar() {
+        Random random = new Random(10);
+        for (int i = 0; i < WATERS; i++) {
+            Water w = Water.next(random);
+            double guess = w.h * StrictMath.exp((i % 2 == 0 ? 0.3 : 12) * (2 * random.nextDouble() - 1));
+            assertThat(w.system.settleH(w.alk(), w.dic, w.tan, guess) / w.h)
+                    .as("water %d", i)
+                    .isCloseTo(1, within(1e-10));
+        }
+    }
+
+    @Test
+    void settlingRefusesAWaterOutsideThePhScale() {
+        CarbonateSystem system = CarbonateSystem.at(25, 0.002);
+        assertThatThrownBy(() -> system.settleH(1000, 1, 0, 1e-8)).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> system.settleH(-1000, 1, 0, 1e-8)).isInstanceOf(OutOfRangeException.class);
+    }
+
+    @Test
     void aNewtonStepFromAnywhereStaysPositiveAndWithinAFactorOfE() {
         Random random = new Random(5);
         for (int i = 0; i < WATERS; i++) {

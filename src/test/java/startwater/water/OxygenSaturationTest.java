@@ -55,6 +55,34 @@ class OxygenSaturationTest {
         assertThat(OxygenSaturation.mgPerL(temperatureC, altitudeM, 0)).isCloseTo(mgPerL, within(0.01));
     }
 
+    @Test
+    void theSlopeIsThatOfTheSaturation() {
+        double d = 1e-3;
+        for (double temperatureC = 1; temperatureC < 40; temperatureC += 1.5) {
+            double up = OxygenSaturation.atTemperature(temperatureC + d).freshMgPerL();
+            double down = OxygenSaturation.atTemperature(temperatureC - d).freshMgPerL();
+            assertThat(OxygenSaturation.logSlope(temperatureC))
+                    .isCloseTo(StrictMath.log(up / down) / (2 * d), within(1e-8));
+        }
+    }
+
+    /** Vapour pressure of water by the handbook, 2.339 and 7.385 kPa (from memory). */
+    @ParameterizedTest
+    @CsvSource({"20, 2.339", "40, 7.385"})
+    void vapourPressureIsThatOfTheHandbook(double temperatureC, double kilopascal) {
+        assertThat(101.325 * OxygenSaturation.atTemperature(temperatureC).vapourAtm())
+                .isCloseTo(kilopascal, within(0.01));
+    }
+
+    /** Oxygen at any pressure over that of 1 atm, where vapour and theta cancel: the factor of an atmosphere is one. */
+    @Test
+    void anAtmosphereChangesNothingAndSaltWorksAlikeAtEveryPressure() {
+        OxygenSaturation.AtTemperature warm = OxygenSaturation.atTemperature(30);
+        assertThat(warm.mgPerL(1, 0)).isCloseTo(warm.freshMgPerL(), within(1e-12));
+        assertThat(warm.mgPerL(0.7, 10) / warm.mgPerL(0.7, 0))
+                .isCloseTo(warm.mgPerL(1, 10) / warm.mgPerL(1, 0), within(1e-12));
+    }
+
     /** The simpler pressure factor of USGS limnology code, (0.0987 P(mbar) - 0.0112)/100. */
     @ParameterizedTest
     @CsvSource({"5, 800", "20, 1600", "30, 3000"})

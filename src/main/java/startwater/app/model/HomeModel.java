@@ -1,27 +1,28 @@
 package startwater.app.model;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import startwater.content.Fault;
 import startwater.content.LessonCard;
 import startwater.content.Library;
+import startwater.content.OwnDrills;
 import startwater.content.Parsed;
 import startwater.content.ScenarioReader;
 import startwater.course.Source;
 import startwater.drill.Scenario;
+import startwater.record.Entry;
 import startwater.record.History;
 
 /** The shelf of drills, what is open, and what comes next. Immutable; made anew each time the shelf is shown. */
 public final class HomeModel {
     private final Library library;
+    private final Path own;
     private final List<Card> cards;
+    private final List<Entry.Begun> gone;
     private final @Nullable HomeNext coach;
 
     /**
@@ -50,9 +51,11 @@ public final class HomeModel {
         }
     }
 
-    private HomeModel(Library library, List<Card> cards, @Nullable HomeNext coach) {
+    private HomeModel(Library library, Path own, List<Card> cards, List<Entry.Begun> gone, @Nullable HomeNext coach) {
         this.library = library;
+        this.own = own;
         this.cards = List.copyOf(cards);
+        this.gone = List.copyOf(gone);
         this.coach = coach;
     }
 
@@ -76,14 +79,20 @@ public final class HomeModel {
                         library.drillFaults().stream()
                                 .filter(f -> f.file().equals(file))
                                 .toList())));
-        for (Path file : files(own)) {
-            Parsed<Scenario> parsed = ScenarioReader.read(file);
+        OwnDrills shelf = new OwnDrills(own, library);
+        for (Path file : shelf.files()) {
+            Parsed<Scenario> parsed = shelf.read(file);
             cards.add(
                     parsed.ok()
                             ? card(parsed.get(), history)
                             : broken(Objects.requireNonNull(file.getFileName()).toString(), parsed.faults()));
         }
-        return new HomeModel(library, cards, coach);
+        List<Entry.Begun> gone = history.open().stream()
+                .map(History.Open::begun)
+                .filter(begun -> cards.stream()
+                        .noneMatch(c -> c.scenario() != null && c.name().equals(begun.scenario())))
+                .toList();
+        return new HomeModel(library, own, cards, gone, coach);
     }
 
     private static Card card(Scenario s, History history) {
@@ -104,17 +113,19 @@ public final class HomeModel {
         return new Card(file, null, faults, null, false, false);
     }
 
-    private static List<Path> files(Path folder) {
-        if (!Files.isDirectory(folder)) {
-            return List.of();
-        }
-        try (Stream<Path> all = Files.list(folder)) {
-            return all.filter(f -> f.toString().endsWith(ScenarioReader.ENDING))
-                    .sorted()
-                    .toList();
-        } catch (IOException e) {
-            return List.of();
-        }
+    /** The same shelf with what the coach says now. @param said what comes next, or null where it says nothing */
+    public HomeModel with(@Nullable HomeNext said) {
+        return new HomeModel(library, own, cards, gone, said);
+    }
+
+    /** Where drills of one's own lie. */
+    public Path ownDrills() {
+        return own;
+    }
+
+    /** Open attempts whose drill is not on the shelf, oldest first: it came with a hand-out, or its file was taken away. */
+    public List<Entry.Begun> gone() {
+        return gone;
     }
 
     public List<Card> cards() {

@@ -1,8 +1,9 @@
 package startwater.app.view;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
+import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javafx.geometry.Insets;
@@ -18,27 +19,27 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 import startwater.app.model.HomeModel;
 import startwater.app.model.HomeModel.Card;
 import startwater.app.model.HomeNext;
 import startwater.app.theme.Look;
-import startwater.content.LessonCard;
 import startwater.drill.Scenario;
+import startwater.record.Entry;
 import startwater.text.DrillWords;
 import startwater.text.Texts;
 
 /** Home: what comes next and why, with one button; below it the shelf of drills. */
 final class HomeView extends BorderPane {
     private static final double CARD_WIDTH = 242;
-    private static final double READING_WIDTH = 860;
-    private static final double ASKING_EM = 22;
+    private static final String NEXT = "sw-next";
 
-    private final HomeModel model;
+    private HomeModel model;
     private final DrillWords words;
-    private final CoachWords coach;
     private final Texts texts;
     private final Consumer<Scenario> start;
-    private final Consumer<String> read;
+    private final HomeFirst first;
+    private final Map<String, Region> playable = new HashMap<>();
 
     /**
      * The page.
@@ -55,21 +56,13 @@ final class HomeView extends BorderPane {
             Runnable handout) {
         this.model = model;
         this.words = words;
-        this.coach = coach;
         this.texts = words.texts();
         this.start = start;
-        this.read = read;
+        this.first = new HomeFirst(model, words, coach, start, read);
         VBox page = new VBox(24);
         page.setPadding(new Insets(28, 24, 24, 32));
-        Card next = model.next();
-        if (next != null && next.scenario() != null) {
-            page.getChildren().add(next(next, next.scenario()));
-        }
-        model.nextLesson(texts.language().code())
-                .ifPresent(l -> page.getChildren().add(next(l)));
-        if (page.getChildren().isEmpty()) {
-            page.getChildren().add(asking());
-        }
+        page.getChildren().add(first);
+        model.gone().forEach(begun -> page.getChildren().add(gone(begun)));
         Hyperlink open = Ui.link(texts.text("desk.openHandout"), handout);
         open.setId("open-handout");
         page.getChildren().addAll(open, shelf());
@@ -80,80 +73,28 @@ final class HomeView extends BorderPane {
         setBottom(caution);
     }
 
-    private Region next(Card card, Scenario s) {
-        Scenario.Words told = words.scenario(s);
-        Button go = Ui.button(
-                texts.text(card.open() ? "home.goOn" : card.played() != null ? "home.again" : "home.start"),
-                "sw-primary",
-                () -> start.accept(s));
-        go.setId("start");
-        go.setDefaultButton(true);
-        HBox act = Ui.row(24, go);
-        model.lessonFor(s, texts.language().code()).ifPresent(l -> {
-            Hyperlink link = Ui.link(texts.text("home.lesson", l.number(), l.title()), () -> read.accept(l.id()));
-            act.getChildren()
-                    .add(new VBox(Ui.text(texts.text("home.orFirst", l.minutes()), "sw-label", "sw-quiet"), link));
+    /** Shows what the coach says now; the shelf stays as it is, and so do the keys. */
+    void coachSays(@Nullable HomeNext said) {
+        model = model.with(said);
+        first.show(model);
+        markNext();
+    }
+
+    private void markNext() {
+        Card next = model.next();
+        playable.forEach((name, card) -> {
+            card.getStyleClass().remove(NEXT);
+            if (next != null && next.name().equals(name)) {
+                card.getStyleClass().add(NEXT);
+            }
         });
-        return new VBox(
-                12,
-                Ui.text(texts.text("home.next"), "sw-strong", "sw-quiet"),
-                Ui.text(told.title(), "sw-title"),
-                reading(told.story(), "sw-sentence"),
-                Ui.text(told.goal(), "sw-sentence", "sw-strong"),
-                Ui.text(why(card), "sw-quiet"),
-                facts(s),
-                act);
     }
 
-    /** Long lines are hard to read. */
-    private static Label reading(String words, String... classes) {
-        Label label = Ui.text(words, classes);
-        label.setMaxWidth(READING_WIDTH);
-        return label;
-    }
-
-    /** Room for what the coach will say in a moment, so that the shelf does not jump under a hand. */
-    private Region asking() {
-        VBox room = new VBox(Ui.text(texts.text("home.next"), "sw-strong", "sw-quiet"));
-        room.setStyle("-fx-min-height: " + ASKING_EM + "em;");
-        return room;
-    }
-
-    private Region next(LessonCard lesson) {
-        Button go = Ui.button(texts.text("progress.readLesson"), "sw-primary", () -> read.accept(lesson.id()));
-        go.setId("start");
-        go.setDefaultButton(true);
-        VBox next = new VBox(
-                12,
-                Ui.text(texts.text("home.next"), "sw-strong", "sw-quiet"),
-                Ui.text(texts.text("home.lesson", lesson.number(), lesson.title()), "sw-title"),
-                reading(reason(), "sw-sentence"),
-                Ui.text(texts.text("home.minutes", lesson.minutes()), "sw-quiet"),
-                go);
-        model.cards().stream()
-                .filter(card -> card.scenario() != null
-                        && card.scenario().skills().stream().anyMatch(lesson.skills()::contains))
-                .findFirst()
-                .ifPresent(card -> next.getChildren().add(orDrill(Objects.requireNonNull(card.scenario()))));
-        return next;
-    }
-
-    /** Whoever would rather play goes straight to a drill of the same skill. */
-    private Region orDrill(Scenario drill) {
-        String title = texts.text(
-                "progress.drill", drill.number(), words.scenario(drill).title());
-        Hyperlink link = Ui.link(title, () -> start.accept(drill));
-        link.setId("instead");
-        return new VBox(Ui.text(texts.text("progress.or"), "sw-label", "sw-quiet"), link);
-    }
-
-    private String why(Card card) {
-        return card.open() ? texts.text("home.whyOpen") : reason();
-    }
-
-    private String reason() {
-        HomeNext next = model.coach();
-        return next == null ? "" : coach.reason(next.next());
+    private Label gone(Entry.Begun begun) {
+        String key = begun.handout() == null ? "home.gone" : "home.goneHandout";
+        Label said = Ui.text(texts.text(key, begun.scenario(), model.ownDrills()));
+        said.setId("gone-" + begun.scenario());
+        return said;
     }
 
     private String mark(Card card) {
@@ -161,39 +102,10 @@ final class HomeView extends BorderPane {
         return best == null ? texts.text("home.noMark") : texts.number(Math.rint(best));
     }
 
-    private FlowPane facts(Scenario s) {
-        FlowPane row = new FlowPane(40, 8);
-        row.getChildren()
-                .add(fact(
-                        texts.text("home.litres", s.system().volumeL()),
-                        words.scenario(s).place()));
-        if (s.fish() != null) {
-            row.getChildren()
-                    .add(fact(texts.number(s.fish().count()), words.scenario(s).stock()));
-        }
-        row.getChildren()
-                .addAll(
-                        fact(
-                                texts.text("home.days", s.keeper().days()),
-                                words.scenario(s).keeper()),
-                        fact(
-                                texts.text("home.decisions", s.keeper().decisions()),
-                                texts.text("home.minutes", minutes(s))));
-        return row;
-    }
-
-    /** A minute and a half a decision, found by playing. */
-    private static long minutes(Scenario s) {
-        return Math.round(1.5 * s.keeper().decisions());
-    }
-
-    private static VBox fact(String number, String meaning) {
-        return new VBox(Ui.text(number, "sw-sentence", "sw-strong"), Ui.text(meaning, "sw-label", "sw-quiet"));
-    }
-
     private Region shelf() {
         FlowPane cards = new FlowPane(16, 16);
         model.cards().forEach(c -> cards.getChildren().add(card(c)));
+        markNext();
         HBox head = Ui.row(
                 16,
                 Ui.text(texts.text("home.shelf"), "sw-sentence", "sw-strong"),
@@ -216,9 +128,7 @@ final class HomeView extends BorderPane {
         if (s == null) {
             broken(card, c);
         } else {
-            if (c.equals(model.next())) {
-                card.getStyleClass().add("sw-next");
-            }
+            playable.put(c.name(), card);
             card.getChildren()
                     .addAll(Ui.text(s.number() + "  " + words.scenario(s).title(), "sw-strong"), lines(s));
             Label state = Ui.text(state(c), "sw-label", c.passed() ? "sw-safe" : "sw-quiet");

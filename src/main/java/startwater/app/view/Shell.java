@@ -10,7 +10,6 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.geometry.Insets;
-import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
@@ -102,7 +101,6 @@ public final class Shell extends BorderPane implements Frame, SideBar.Acts {
         this.place = desk.chosen() ? Place.HOME : Place.LEARNER;
         getStyleClass().add("sw-paper");
         found();
-        refresh();
         // Once the window stands: the two would share the cores.
         Platform.runLater(() -> {
             if (desk.chosen()) {
@@ -124,7 +122,7 @@ public final class Shell extends BorderPane implements Frame, SideBar.Acts {
         return new DrillWords(Texts.of(language, WORDS));
     }
 
-    /** Dresses the scene that holds this shell, and listens to its zoom keys. */
+    /** Dresses the scene that holds this shell, listens to its zoom keys and makes the first page, for whose size it must be dressed. */
     public void dress(Scene scene) {
         look.dress(scene);
         key(scene, KeyCode.PLUS, () -> zoom(SideBar.ZOOM_STEP));
@@ -327,21 +325,11 @@ public final class Shell extends BorderPane implements Frame, SideBar.Acts {
             HomeNext next = said.orElse(null);
             if (desk.chosen() && !Objects.equals(coach, next)) {
                 coach = next;
-                if (place == Place.HOME && !classes.handedOut()) {
-                    anewWithFocus();
+                if (getCenter() instanceof HomeView home) {
+                    home.coachSays(next);
                 }
             }
         });
-    }
-
-    /** Makes the page anew; the keys stay on what has the same id. */
-    private void anewWithFocus() {
-        Node focus = getScene() == null ? null : getScene().getFocusOwner();
-        refresh();
-        Node same = focus == null || focus.getId() == null ? null : lookup("#" + focus.getId());
-        if (same != null) {
-            same.requestFocus();
-        }
     }
 
     private void progress() {
@@ -383,6 +371,8 @@ public final class Shell extends BorderPane implements Frame, SideBar.Acts {
         if (parsed.ok()) {
             start(parsed.get());
         } else {
+            banner.tell(words.texts().text("home.broken", file) + "\n"
+                    + parsed.faults().get(0).line(language.code()));
             home();
         }
     }

@@ -58,7 +58,8 @@ class WindowRobotTest {
             stage = Stages.show(shell);
             stage.requestFocus();
         });
-        // The coach's word makes home anew; a key struck in that moment would go to a button that is no more.
+        // The coach's word brings the first button; a way of keys that was counted before it would be another one
+        // after.
         waitFor(() -> there("start"));
         Hands.settle();
     }
