@@ -21,6 +21,11 @@ final class IntervalConstants {
     private static final double FLOW_WITHOUT_PUMP = 0.02;
     /** Fasting fish excrete this share of what fed fish do. */
     private static final double FASTING_SHARE = 0.10;
+    /**
+     * Fish as light as this, g, have nothing left to fast on. No fish is stocked so light; it keeps those that a tank
+     * starves for months within what the equations of breathing hold for.
+     */
+    private static final double NOTHING_LEFT_G = 1e-3;
 
     private final TemperatureTerms warmth;
     final CarbonateSystem carbonate;
@@ -127,7 +132,9 @@ final class IntervalConstants {
         } else {
             double feedMg = 1000 * massG * species.feed().fractionAtBest(massG) * p.proteinFraction();
             fedExcretion = Meals.EXCRETED_PER_PROTEIN * feedMg * p.excretionFactor();
-            fastingExcretion = FASTING_SHARE * fedExcretion * species.appetite().temperature(temperatureC);
+            fastingExcretion = massG < NOTHING_LEFT_G
+                    ? 0
+                    : FASTING_SHARE * fedExcretion * species.appetite().temperature(temperatureC);
             massPower = system.massPower();
             lnBreathing = system.lnBreathing();
             oxygenPerFish = 24 * species.respiration().mgPerKgHour(massG, temperatureC) * massG / 1000;

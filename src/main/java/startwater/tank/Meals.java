@@ -21,6 +21,9 @@ final class Meals {
 
     static final double FAECES_PER_PROTEIN = 0.1 * AMMONIA_PER_PROTEIN;
 
+    /** Excretion factor at which all nitrogen that is eaten leaves again: nobody loses weight by eating. */
+    private static final double MOST_EXCRETION = NITROGEN_PER_PROTEIN / AMMONIA_PER_PROTEIN;
+
     private Meals() {}
 
     /**
@@ -50,8 +53,9 @@ final class Meals {
             y[WASTED] += share * offeredG / bestG;
         }
         double proteinMg = 1000 * p.proteinFraction();
-        double gut = eatenG * proteinMg * EXCRETED_PER_PROTEIN * p.excretionFactor();
-        double faeces = eatenG * proteinMg * FAECES_PER_PROTEIN * p.excretionFactor();
+        double excretion = Math.min(p.excretionFactor(), MOST_EXCRETION);
+        double gut = eatenG * proteinMg * EXCRETED_PER_PROTEIN * excretion;
+        double faeces = eatenG * proteinMg * FAECES_PER_PROTEIN * excretion;
         double fed = offeredG * proteinMg * NITROGEN_PER_PROTEIN;
         double uneaten = (offeredG - eatenG) * proteinMg * NITROGEN_PER_PROTEIN;
         y[GUT_1] += gut;

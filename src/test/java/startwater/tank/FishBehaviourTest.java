@@ -186,6 +186,30 @@ class FishBehaviourTest {
         assertThat(TankReadings.massG(fasting.y, 1)).isLessThan(15).isGreaterThan(14);
     }
 
+    /** A plausible tank far from all others may starve its fry for months; it must not break on that. */
+    @Test
+    void fryThatAreNeverFedKeepTheirLastMilligram() {
+        TestTank tank = TestTank.plan()
+                .species("nile-tilapia")
+                .seeds(0.5, 0.5)
+                .stock(0.001, 0.02);
+        tank.run(400);
+        assertThat(TankReadings.massG(tank.y, 1)).isBetween(2e-4, 0.002);
+    }
+
+    /** The factor on excretion may be drawn so high that more nitrogen would leave than was eaten. */
+    @Test
+    void noFishLosesWeightByEating() {
+        TestTank tank = TestTank.plan()
+                .species("nile-tilapia")
+                .excretion(3)
+                .seeds(0.5, 0.5)
+                .stock(0.3, 15);
+        double before = tank.y[TankLayout.FISH_N];
+        tank.event(new TankEvent.Meal(1, 0.5, Double.NaN));
+        assertThat(tank.y[TankLayout.FISH_N]).isGreaterThanOrEqualTo(before * (1 - 1e-12));
+    }
+
     @Test
     void coldWaterStopsTilapiaFeedingBeforeItKills() {
         TestTank tank = TestTank.plan()

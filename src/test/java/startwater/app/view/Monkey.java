@@ -260,7 +260,7 @@ final class Monkey implements AutoCloseable {
             stage.close();
             return true;
         });
-        check(folder);
+        check(folder, disk.kept());
         // A learner who has done much takes long to compare.
         boolean much = Files.size(folder) > 0 && disk.kept().values().stream().anyMatch(b -> b.length > 4 * REPLAYED);
         String next = much || hands.pick(4) == 0 ? "Ana " + ++learners : name;
@@ -284,17 +284,18 @@ final class Monkey implements AutoCloseable {
     private String crashed() throws IOException {
         Path image = folder.resolveSibling(folder.getFileName() + "-image");
         Files.createDirectories(image.resolve("learners"));
-        call(() -> {
+        Map<Path, byte[]> until = call(() -> {
             allKept(shell.playing());
+            Map<Path, byte[]> kept = disk.kept();
             try (var files = Files.list(folder.resolve("learners"))) {
                 for (Path file :
                         files.filter(f -> !f.toString().endsWith(".lock")).toList()) {
                     Files.copy(file, image.resolve("learners").resolve(file.getFileName()));
                 }
             }
-            return true;
+            return kept;
         });
-        check(image);
+        check(image, until);
         try (var all = Files.walk(image)) {
             for (Path path : all.sorted((a, b) -> b.compareTo(a)).toList()) {
                 Files.delete(path);
@@ -303,14 +304,19 @@ final class Monkey implements AutoCloseable {
         return "crash";
     }
 
-    /** All that was committed is there, reads without a remark, and plays again as it was. */
-    private void check(Path where) throws IOException {
-        for (Map.Entry<Path, byte[]> kept : disk.kept().entrySet()) {
+    /**
+     * All that was committed is there, reads without a remark, and plays again as it was.
+     *
+     * @param committed what the files must begin with: a mark may come in while they are copied, and is no loss
+     */
+    private void check(Path where, Map<Path, byte[]> committed) throws IOException {
+        for (Map.Entry<Path, byte[]> kept : committed.entrySet()) {
             Path file = where.resolve("learners").resolve(kept.getKey().getFileName());
-            if (!Files.exists(file) || !Arrays.equals(Files.readAllBytes(file), kept.getValue())) {
+            int length = kept.getValue().length;
+            if (!Files.exists(file) || !Arrays.equals(Arrays.copyOf(Files.readAllBytes(file), length), kept.getValue())) {
                 throw failed("what was committed is not in " + file, null);
             }
-            if (kept.getValue().length <= REPLAYED) {
+            if (length <= REPLAYED) {
                 new Replay(id -> drills.find(id).orElse(null), true).all(file, report -> {
                     // What the form of one's own drill says now is another drill, with which nothing can be compared.
                     boolean rewritten = report.outcome() == Replay.Outcome.DRILL_CHANGED
