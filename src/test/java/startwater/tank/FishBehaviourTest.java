@@ -189,10 +189,7 @@ class FishBehaviourTest {
     /** A plausible tank far from all others may starve its fry for months; it must not break on that. */
     @Test
     void fryThatAreNeverFedKeepTheirLastMilligram() {
-        TestTank tank = TestTank.plan()
-                .species("nile-tilapia")
-                .seeds(0.5, 0.5)
-                .stock(0.001, 0.02);
+        TestTank tank = TestTank.plan().species("nile-tilapia").seeds(0.5, 0.5).stock(0.001, 0.02);
         tank.run(400);
         assertThat(TankReadings.massG(tank.y, 1)).isBetween(2e-4, 0.002);
     }

@@ -313,7 +313,8 @@ final class Monkey implements AutoCloseable {
         for (Map.Entry<Path, byte[]> kept : committed.entrySet()) {
             Path file = where.resolve("learners").resolve(kept.getKey().getFileName());
             int length = kept.getValue().length;
-            if (!Files.exists(file) || !Arrays.equals(Arrays.copyOf(Files.readAllBytes(file), length), kept.getValue())) {
+            if (!Files.exists(file)
+                    || !Arrays.equals(Arrays.copyOf(Files.readAllBytes(file), length), kept.getValue())) {
                 throw failed("what was committed is not in " + file, null);
             }
             if (length <= REPLAYED) {
