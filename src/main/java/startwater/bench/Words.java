@@ -3,6 +3,7 @@ package startwater.bench;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.text.DecimalFormatSymbols;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -41,7 +42,8 @@ public final class Words {
                 ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
         return new Words(
                 ResourceBundle.getBundle(BUNDLE, Locale.forLanguageTag(language), control),
-                language.equals("es") ? ',' : '.');
+                DecimalFormatSymbols.getInstance(Locale.forLanguageTag(language))
+                        .getDecimalSeparator());
     }
 
     /** The sentence at a key. */
@@ -98,8 +100,11 @@ public final class Words {
         BigDecimal exact = new BigDecimal(value);
         int whole = exact.precision() - exact.scale();
         BigDecimal rounded = exact.round(new MathContext(Math.max(figures, whole), RoundingMode.HALF_UP));
-        return rounded.signum() == 0
-                ? "0"
-                : rounded.stripTrailingZeros().toPlainString().replace('.', decimalMark);
+        return rounded.signum() == 0 ? "0" : digits(rounded.stripTrailingZeros());
+    }
+
+    /** All digits of a number, with the decimal mark of the language. */
+    public String digits(BigDecimal number) {
+        return number.toPlainString().replace('.', decimalMark);
     }
 }

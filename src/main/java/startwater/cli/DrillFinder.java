@@ -9,20 +9,18 @@ import startwater.drill.Scenario;
 
 /** Finds a drill by its id among those that were named, those that ship and those of one's own in the data folder. */
 final class DrillFinder {
-    private final Path folder;
     private final OwnDrills own;
     private final List<Scenario> named;
 
     /** @param data the data folder @param named drills that come before all others */
     DrillFinder(Path data, List<Scenario> named) {
-        this.folder = data.resolve("scenarios");
-        this.own = new OwnDrills(folder, Library.shipped());
+        this.own = new OwnDrills(data.resolve("scenarios"), Library.shipped());
         this.named = List.copyOf(named);
     }
 
     /** Where drills of one's own lie. */
     Path folder() {
-        return folder;
+        return own.folder();
     }
 
     Optional<Scenario> find(String id) {

@@ -151,10 +151,8 @@ final class LessonFront {
     }
 
     private String written(Inline.Computed number) {
-        String plain = BigDecimal.valueOf(number.value())
-                .setScale(number.decimals(), RoundingMode.HALF_UP)
-                .toPlainString();
-        String digits = language.equals(Languages.SPANISH) ? plain.replace('.', ',') : plain;
+        String digits = Words.of(language)
+                .digits(BigDecimal.valueOf(number.value()).setScale(number.decimals(), RoundingMode.HALF_UP));
         return number.unit().isEmpty() ? digits : digits + " " + number.unit();
     }
 

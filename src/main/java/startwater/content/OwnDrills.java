@@ -20,6 +20,11 @@ public final class OwnDrills {
         this.library = library;
     }
 
+    /** Where they lie. */
+    public Path folder() {
+        return folder;
+    }
+
     /** The files, by name; none where the folder cannot be read. */
     public List<Path> files() {
         if (!Files.isDirectory(folder)) {

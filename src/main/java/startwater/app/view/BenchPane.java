@@ -3,8 +3,6 @@ package startwater.app.view;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Insets;
-import javafx.scene.Node;
-import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -42,7 +40,7 @@ final class BenchPane extends VBox {
 
     void refresh() {
         boolean typedHadFocus = typed != null && typed.isFocused();
-        boolean benchHadFocus = hasFocus(this);
+        boolean benchHadFocus = Keys.within(this) != null;
         getChildren().setAll(benchHead(), dipRow());
         Pad inHand = model.inHandProperty().get();
         DippedStrip strip = inHand == null ? null : model.wet(inHand);
@@ -63,14 +61,6 @@ final class BenchPane extends VBox {
         } else if (benchHadFocus && scale != null) {
             scale.requestFocus();
         }
-    }
-
-    private static boolean hasFocus(Parent part) {
-        Node at = part.getScene() == null ? null : part.getScene().getFocusOwner();
-        while (at != null && at != part) {
-            at = at.getParent();
-        }
-        return at != null;
     }
 
     private HBox benchHead() {

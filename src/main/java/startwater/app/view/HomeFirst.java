@@ -2,7 +2,6 @@ package startwater.app.view;
 
 import java.util.Objects;
 import java.util.function.Consumer;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
@@ -45,16 +44,7 @@ final class HomeFirst extends VBox {
     /** Shows what comes next now; the keys stay on what has the same id. */
     void show(HomeModel now) {
         model = now;
-        Node focus = getScene() == null ? null : getScene().getFocusOwner();
-        boolean mine = false;
-        for (Node at = focus; at != null && !mine; at = at.getParent()) {
-            mine = at == this;
-        }
-        make();
-        Node same = mine && focus != null && focus.getId() != null ? lookup("#" + focus.getId()) : null;
-        if (same != null) {
-            same.requestFocus();
-        }
+        Keys.keep(this, this::make);
     }
 
     private void make() {

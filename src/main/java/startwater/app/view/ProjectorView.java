@@ -117,9 +117,10 @@ public final class ProjectorView extends StackPane {
     }
 
     private void show() {
-        String focused = getScene() == null || getScene().getFocusOwner() == null
-                ? ""
-                : String.valueOf(getScene().getFocusOwner().getId());
+        Keys.keep(this, this::make);
+    }
+
+    private void make() {
         rows.getChildren().clear();
         boolean fish = model.scenario().fish() != null;
         boolean open = model.revealedProperty().get();
@@ -138,12 +139,6 @@ public final class ProjectorView extends StackPane {
                 rows.add(Ui.text(worth(c, fish)), 3, row);
             }
             row++;
-        }
-        if (!focused.isEmpty()) {
-            javafx.scene.Node again = lookup("#" + focused);
-            if (again != null) {
-                again.requestFocus();
-            }
         }
     }
 
