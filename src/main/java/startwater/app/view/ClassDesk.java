@@ -85,7 +85,7 @@ final class ClassDesk implements ClassView.Desk {
     private void save(String title, String name, List<Kind> kinds, Function<Path, byte[]> bytes) {
         Path to = picker.save(title, name + kinds.get(0).ending(), kinds);
         if (to != null) {
-            Background.run(() -> written(to, bytes), said);
+            Background.write(() -> written(to, bytes), said);
         }
     }
 

@@ -261,7 +261,7 @@ public final class RehearsalView extends BorderPane {
             said.setText(texts.text(model.stale() ? "rehwin.stale" : "rehwin.first"));
             return;
         }
-        Background.run(() -> written(write), file -> {
+        Background.write(() -> written(write), file -> {
             said.setText(file.map(f -> texts.text(key, f)).orElseGet(() -> texts.text("rehwin.cannotWrite")));
             file.ifPresent(then);
         });

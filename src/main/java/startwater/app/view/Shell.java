@@ -1,6 +1,7 @@
 package startwater.app.view;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
@@ -60,6 +61,9 @@ public final class Shell extends BorderPane implements Frame, SideBar.Acts {
         ClassWords.FILE,
         CrashLog.WORDS
     };
+
+    /** A page of a class may take some seconds; a disk that does not answer is not waited for any longer. */
+    private static final Duration WRITING = Duration.ofSeconds(20);
 
     private final Desk desk;
     private final Banner banner = new Banner(this::setTop);
@@ -473,5 +477,6 @@ public final class Shell extends BorderPane implements Frame, SideBar.Acts {
             coaching.cancel();
         }
         desk.close();
+        Background.finishWriting(WRITING);
     }
 }

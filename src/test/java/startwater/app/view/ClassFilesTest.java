@@ -69,6 +69,18 @@ class ClassFilesTest {
     }
 
     @Test
+    void whatIsBeingWrittenWhenTheWindowClosesIsThere() throws IOException {
+        Fx.run(() -> shell.lesson("01-toxic-ammonia"));
+        Path file = folder.resolve("lesson.pdf");
+        picker.then(file);
+        Fx.run(() -> {
+            button("print-lesson").fire();
+            shell.close();
+        });
+        assertThat(Files.readString(file, StandardCharsets.ISO_8859_1)).startsWith("%PDF-");
+    }
+
+    @Test
     void aLessonIsPrintedFromItsOwnPage() throws IOException {
         Fx.run(() -> shell.lesson("01-toxic-ammonia"));
         Path file = folder.resolve("lesson.pdf");
@@ -260,12 +272,15 @@ class ClassFilesTest {
     }
 
     private void press(String id) {
-        Fx.run(() -> nodes().stream()
+        Fx.run(() -> button(id).fire());
+    }
+
+    private ButtonBase button(String id) {
+        return nodes().stream()
                 .filter(n -> id.equals(n.getId()) && n instanceof ButtonBase)
                 .map(ButtonBase.class::cast)
                 .findFirst()
-                .orElseThrow(() -> new AssertionError("no button " + id))
-                .fire());
+                .orElseThrow(() -> new AssertionError("no button " + id));
     }
 
     private List<Node> nodes() {

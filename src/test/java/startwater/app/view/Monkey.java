@@ -401,9 +401,11 @@ final class Monkey implements AutoCloseable {
 
     @Override
     public void close() {
-        Platform.runLater(() -> {
+        // Waited for: what it still writes would be in the way of whoever clears the folder.
+        call(() -> {
             Objects.requireNonNull(shell).close();
             stage.close();
+            return true;
         });
     }
 }
