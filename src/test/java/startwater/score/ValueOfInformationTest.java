@@ -145,6 +145,22 @@ class ValueOfInformationTest {
         assertThat(random(3).ofSampledTest(new double[][] {new double[STATES]})).isZero();
     }
 
+    /** Two options on two tanks: keeping the first costs 4 or 0, the second 1 or 1; the tanks are as likely as 1 to 3. */
+    @Test
+    void theWorthOverLossesIsThatOverTheirTotals() {
+        Losses losses = LossesTest.of(new double[][] {{4, 0}, {2, 2}, {1, 1}}, new double[] {0.25, 0.75});
+        ValueOfInformation worth = ValueOfInformation.of(losses);
+        assertThat(worth.best()).isZero();
+        assertThat(worth.loss()).isEqualTo(1);
+        // Told the first tank, one saves 3, in a quarter of the cases.
+        assertThat(worth.ofPerfect()).isEqualTo(0.75);
+        assertThat(worth.savedAfter(new double[] {1, 0})).isEqualTo(3);
+        assertThat(worth.savedAfter(new double[] {0, 1})).isZero();
+        assertThat(ValueOfInformation.of(LossesTest.of(new double[][] {{4, 0}, {0, 0.5}}, new double[] {0.25, 0.75}))
+                        .best())
+                .isEqualTo(1);
+    }
+
     @Test
     void badInputIsNamed() {
         double[] even = {0.5, 0.5};
@@ -157,6 +173,7 @@ class ValueOfInformationTest {
         assertThatThrownBy(() -> worth.ofTest(new double[][] {{1}, {0.5}})).hasMessageContaining("state 1");
         assertThatThrownBy(() -> worth.ofTest(new double[][] {{1}})).hasMessageContaining("1 states");
         assertThatThrownBy(() -> worth.ofTest(new double[][] {{1}, {0.5, 0.5}})).hasMessageContaining("outcomes");
+        assertThatThrownBy(() -> worth.savedAfter(new double[] {1})).hasMessageContaining("1 states");
     }
 
     private static double[] weights(int trial) {
