@@ -204,7 +204,7 @@ final class Rollout {
         sim.act(d);
         notes.did(d);
         if (tally != null) {
-            tally.moved(sim);
+            tally.take(sim);
         }
     }
 

@@ -27,7 +27,10 @@ final class Tally {
         look(sim);
     }
 
-    /** Comes up to now: before fish are moved, and once more after. */
+    /**
+     * Comes up to now: before fish are moved, and once more after. A fish that is moved takes its share of the nursery's dead
+     * along to where it goes: what falls there then has been counted.
+     */
     void take(TankSim sim) {
         double here = sim.living() / planned;
         double beside = sim.nursery() == null ? 0 : sim.nursery().living() / planned;
@@ -43,14 +46,6 @@ final class Tally {
             deadBeside[k] += Math.max(0, beside(sim, k) - seenBeside[k]);
         }
         look(sim);
-    }
-
-    /** Fish were moved: the nursery's dead are counted from here, since they are entered where the living went. */
-    void moved(TankSim sim) {
-        for (int k = 0; k < seenBeside.length; k++) {
-            seenBeside[k] = beside(sim, k);
-        }
-        take(sim);
     }
 
     private void look(TankSim sim) {
