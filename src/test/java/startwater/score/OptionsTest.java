@@ -113,7 +113,7 @@ class OptionsTest {
     @Test
     void saltIsNoOptionWithoutNitriteOrWhereChlorideIsThere() {
         assertThat(grid(HERE, 0.09, 150, 15)).noneMatch(d -> d.saltG() > 0);
-        assertThat(grid(HERE, 0.1, 150, 15)).anyMatch(d -> d.saltG() > 0);
+        assertThat(grid(HERE, 0.1, 150, 15)).contains(HOLD.withChange(0.5).withSalt(336));
         assertThat(grid(HERE, 2, 150, 95.1)).noneMatch(d -> d.saltG() > 0);
         assertThat(grid(HERE, 2, 150, 95)).anyMatch(d -> d.saltG() > 0);
         assertThat(shelf(HERE, grams(0, 0), 2, 150)).noneMatch(d -> d.saltG() > 0);
@@ -238,56 +238,57 @@ class OptionsTest {
         assertThat(grid).noneMatch(d -> d.stock() == 0 && d.ripeMedia() > 0.25);
     }
 
-    /** Twelve ways: the rules, nothing, holding, seven changes, salt and buffer, with these losses. */
-    private static final List<Decision> TWELVE = twelve();
+    /** The rules, nothing, holding, seven changes, salt, buffer, and half the feed, which is no kind of its own. */
+    private static final List<Decision> MANY = many();
 
-    private static final double[] LOSSES = {3, 8, 9, 0.5, 0.4, 0.3, 0.2, 0.1, 0.6, 0.7, 5, 4};
+    private static final double[] LOSSES = {3, 8, 9, 0.5, 0.4, 0.3, 0.2, 0.1, 0.6, 0.7, 5, 4, 1};
 
-    private static List<Decision> twelve() {
+    private static List<Decision> many() {
         List<Decision> all = new ArrayList<>(List.of(NOTHING.withChange(0.1), NOTHING, HOLD));
         for (int i = 0; i < 7; i++) {
             all.add(NOTHING.withChange(0.2 + 0.1 * i));
         }
         all.add(NOTHING.withSalt(100));
         all.add(NOTHING.withBicarbonate(100));
+        all.add(NOTHING.withFeed(0.5));
         return all;
     }
 
     @Test
     void ofManyTheBestFiveAndTheBestOfAnotherKindAreKept() {
-        List<Decision> kept = Options.pruned(TWELVE, LOSSES);
+        List<Decision> kept = Options.pruned(MANY, LOSSES);
         assertThat(kept)
                 .containsExactly(
-                        TWELVE.get(0),
+                        MANY.get(0),
                         NOTHING,
                         HOLD,
-                        TWELVE.get(7),
-                        TWELVE.get(6),
-                        TWELVE.get(5),
-                        TWELVE.get(4),
-                        TWELVE.get(3),
-                        TWELVE.get(11));
+                        MANY.get(7),
+                        MANY.get(6),
+                        MANY.get(5),
+                        MANY.get(4),
+                        MANY.get(3),
+                        MANY.get(11));
     }
 
     @Test
     void ofEqualsTheEarlierIsKept() {
-        double[] equal = new double[12];
-        assertThat(Options.pruned(TWELVE, equal).subList(0, 5))
-                .containsExactly(TWELVE.get(0), NOTHING, HOLD, TWELVE.get(3), TWELVE.get(4));
+        double[] equal = new double[13];
+        assertThat(Options.pruned(MANY, equal).subList(0, 5))
+                .containsExactly(MANY.get(0), NOTHING, HOLD, MANY.get(3), MANY.get(4));
     }
 
     @Test
     void nineOrFewerAreKeptAsTheyAre() {
-        assertThat(Options.pruned(TWELVE.subList(0, 9), LOSSES)).isEqualTo(TWELVE.subList(0, 9));
-        assertThat(Options.pruned(TWELVE.subList(0, 10), LOSSES)).hasSize(9);
+        assertThat(Options.pruned(MANY.subList(0, 9), LOSSES)).isEqualTo(MANY.subList(0, 9));
+        assertThat(Options.pruned(MANY.subList(0, 10), LOSSES)).hasSize(9);
     }
 
     @Test
     void stillAirIsAlwaysKept() {
-        List<Decision> grid = new ArrayList<>(TWELVE);
+        List<Decision> grid = new ArrayList<>(MANY);
         grid.add(NOTHING.withAir(Air.OFF));
-        double[] losses = Arrays.copyOf(LOSSES, 13);
-        losses[12] = 99;
+        double[] losses = Arrays.copyOf(LOSSES, 14);
+        losses[13] = 99;
         assertThat(Options.pruned(grid, losses)).contains(NOTHING.withAir(Air.OFF)).hasSize(9);
     }
 
@@ -342,6 +343,10 @@ class OptionsTest {
                 NOTHING.withFollowUp(FollowUp.CALL),
                 NOTHING.withFollowUp(FollowUp.LOOK_AGAIN));
         assertThat(unlike).extracting(Options::kind).doesNotHaveDuplicates();
+        assertThat(Options.kind(NOTHING)).isEqualTo("feed");
+        assertThat(Options.kind(HOLD.withChange(0.5).withSalt(3).withStock(0.5).withFilter(FilterCare.RINSE)))
+                .contains("change", "salt", "stock", "RINSE", "hold")
+                .doesNotContain("buffer", "still", "media", "ammonium", "feed");
         assertThat(Options.kind(NOTHING.withSalt(300))).isEqualTo(Options.kind(NOTHING.withSalt(1)));
         assertThat(Options.kind(NOTHING.withFeed(0.5))).isEqualTo(Options.kind(NOTHING));
         assertThat(Options.kind(NOTHING.withChange(0.75))).isEqualTo(Options.kind(NOTHING.withChange(0.1)));
