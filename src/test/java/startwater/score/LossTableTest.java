@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import startwater.drill.Decision;
+import startwater.drill.DrillRun;
 import startwater.fish.Stressor;
 import startwater.strip.Pad;
 import startwater.tank.FastStepper;
@@ -15,11 +16,19 @@ import startwater.tank.FastStepper;
 class LossTableTest {
     private static final Decision FEED = Decision.LEAVE_ALONE;
     private static final Decision HOLD = FEED.withFeed(0);
-    private static final Belief BELIEF = SmallBelief.of(
-            TrialScenario.secondWeek(15), 5, JudgeTest.written(Pad.AMMONIA, 2), JudgeTest.written(Pad.NITRITE, 5));
+    private static final Belief BELIEF = unevenly();
     private static final Rollout ROLLOUT = new Rollout(BELIEF, SmallBelief.book(BELIEF));
 
     private final LossTable table = new LossTable(BELIEF, ROLLOUT);
+
+    /** Half a day after the first visit, so that the waters are no longer of equal weight. */
+    private static Belief unevenly() {
+        DrillRun run = DrillRun.start(TrialScenario.secondWeek(15), 5, DrillRun.Pace.EVERY_VISIT, StandIn.BY_THE_RULES);
+        run.dip(1);
+        run.write(JudgeTest.written(Pad.NITRITE, 5));
+        run.decide(FEED, null);
+        return Belief.of(run.scenario(), run.past().plus(run.now()), 5);
+    }
 
     @Test
     void everyCellIsTheBillOfThatOptionOnThatWater() {
@@ -51,6 +60,8 @@ class LossTableTest {
     @Test
     void theWeightsAreThoseOfTheBelief() {
         Losses losses = table.of(List.of(FEED));
+        double[] waters = BELIEF.waterWeights();
+        assertThat(Arrays.stream(waters).max().orElseThrow()).isGreaterThan(1.1 * Arrays.stream(waters).min().orElseThrow());
         for (int t = 0; t < losses.tanks(); t++) {
             assertThat(losses.weight(t)).isCloseTo(BELIEF.tankWeights()[t], within(1e-12));
         }

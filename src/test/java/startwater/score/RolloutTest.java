@@ -162,9 +162,11 @@ class RolloutTest {
     @Test
     void deathsBeforeTheVisitAreNotCharged() {
         Belief harmed = SmallBelief.of(HERE, 3);
-        Bill unharmed = bill(rollout(harmed), FEED);
-        OneTank.died(harmed.water(0).sim(), 0, Stressor.AMMONIA, 0.3);
-        assertThat(bill(rollout(harmed), FEED).parts()).isDeepEqualTo(unharmed.parts());
+        TankSim sim = harmed.water(0).sim();
+        OneTank.died(sim, 0, Stressor.AMMONIA, 0.3);
+        Bill before = bill(rollout(harmed), FEED);
+        OneTank.died(sim, 0, Stressor.AMMONIA, 0);
+        assertThat(before.parts()).isDeepEqualTo(bill(rollout(harmed), FEED).parts());
     }
 
     /** A filter that carries them all is proved at the first visit after, ten hours on; the fish wait three weeks. */
