@@ -157,8 +157,15 @@ class BeliefWeightsTest {
         Written[] surprise = new Written[4];
         Arrays.setAll(surprise, i -> new Written(Pad.ALKALINITY, i % 2 == 0 ? 7 : 10, 1, i + 1));
         Belief belief = Belief.of(FRESH, two(Decision.LEAVE_ALONE, surprise), 16);
-        assertThat(belief.effective()).isGreaterThanOrEqualTo(8);
+        assertThat(belief.effective()).isCloseTo(16, within(1e-9));
         assertThat(belief.distinct()).isGreaterThanOrEqualTo(4);
+    }
+
+    /** What is no surprise only weighs: the waters stay, no longer alike. */
+    @Test
+    void whatWasToBeExpectedOnlyWeighs() {
+        Belief belief = Belief.of(FRESH, two(Decision.LEAVE_ALONE, new Written(Pad.ALKALINITY, 8, 1, 1)), 16);
+        assertThat(belief.effective()).isBetween(8.0, 15.9);
     }
 
     @Test
