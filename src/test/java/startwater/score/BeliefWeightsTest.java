@@ -155,7 +155,7 @@ class BeliefWeightsTest {
     @Test
     void aSurpriseSpreadsTheBeliefAnew() {
         Written[] surprise = new Written[4];
-        Arrays.setAll(surprise, i -> new Written(Pad.ALKALINITY, i % 2 == 0 ? 7 : 10, 1, i + 1));
+        Arrays.setAll(surprise, i -> new Written(Pad.ALKALINITY, 10, 1, i + 1));
         Belief belief = Belief.of(FRESH, two(Decision.LEAVE_ALONE, surprise), 16);
         assertThat(belief.effective()).isCloseTo(16, within(1e-9));
         assertThat(belief.distinct()).isGreaterThanOrEqualTo(4);
