@@ -20,8 +20,8 @@ class BeliefMemoryTest {
     private int made;
 
     private static DrillLog log() {
-        return new DrillLog(List.of(
-                DrillRun.start(SCENARIO, 5, DrillRun.Pace.LEARNER).now()));
+        return new DrillLog(
+                List.of(DrillRun.start(SCENARIO, 5, DrillRun.Pace.LEARNER).now()));
     }
 
     private Belief asked(int waters) {

@@ -199,7 +199,11 @@ class BeliefWeightsTest {
         assertThat(band).isEqualTo(new Verdict.Band(2, 10, 18));
         Belief belief = after(3, open());
         Verdict.Band volumes = belief.band(w -> w.scores()[0]);
-        double[] scores = {belief.water(0).scores()[0], belief.water(1).scores()[0], belief.water(2).scores()[0]};
+        double[] scores = {
+            belief.water(0).scores()[0],
+            belief.water(1).scores()[0],
+            belief.water(2).scores()[0]
+        };
         Arrays.sort(scores);
         assertThat(volumes).isEqualTo(new Verdict.Band(scores[0], scores[1], scores[2]));
     }

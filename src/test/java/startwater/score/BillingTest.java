@@ -79,7 +79,11 @@ class BillingTest {
     void saltCountsOverWhatNitriteAsksFor() {
         Billing billing = new Billing(HERE, sim);
         double[][] nitriteChlorideLoss = {
-            {0, 120, 0}, {0, 120 * StrictMath.E, 0.2}, {6, 240, 0}, {6, 480, 0.2 * StrictMath.log(2)}, {1, 240, 0.2 * StrictMath.log(2)}
+            {0, 120, 0},
+            {0, 120 * StrictMath.E, 0.2},
+            {6, 240, 0},
+            {6, 480, 0.2 * StrictMath.log(2)},
+            {1, 240, 0.2 * StrictMath.log(2)}
         };
         for (double[] row : nitriteChlorideLoss) {
             sim.state()[TankLayout.NITRITE] = row[0];

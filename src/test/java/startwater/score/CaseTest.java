@@ -48,7 +48,8 @@ class CaseTest {
         assertThat(changed.visit().prediction()).isEqualTo(SAID);
         assertThat(changed.choosing(Decision.LEAVE_ALONE)).isEqualTo(twoVisits());
         assertThat(changed.log().size()).isEqualTo(2);
-        assertThat(changed.log().visits().get(0)).isEqualTo(twoVisits().log().visits().get(0));
+        assertThat(changed.log().visits().get(0))
+                .isEqualTo(twoVisits().log().visits().get(0));
     }
 
     @Test

@@ -54,7 +54,8 @@ class ExpectationTest {
     void saltAtTheRightTimeSavesMost() {
         Decision feed = Decision.LEAVE_ALONE;
         double fed = Expectation.deaths(SCENARIO, played(1, feed, feed).past());
-        double salted = Expectation.deaths(SCENARIO, played(1, feed.withSalt(1500), feed).past());
+        double salted = Expectation.deaths(
+                SCENARIO, played(1, feed.withSalt(1500), feed).past());
         assertThat(salted).isLessThan(0.5 * fed);
     }
 

@@ -99,7 +99,8 @@ class FlipSearchTest {
         assertThat(flip.kind()).isEqualTo(Flip.Kind.UNREAD);
         assertThat(flip.line().key()).isEqualTo("flip.unread");
         assertThat(c.visit().written()).noneMatch(w -> w.pad() == flip.pad());
-        assertThat(flip.changed().visit().written()).startsWith(c.visit().written().toArray(new Written[0]));
+        assertThat(flip.changed().visit().written())
+                .startsWith(c.visit().written().toArray(new Written[0]));
         Written more = flip.changed().visit().written().get(4);
         assertThat(more.pad()).isEqualTo(flip.pad());
         assertThat(more.stop() % 2).isZero();
@@ -127,9 +128,11 @@ class FlipSearchTest {
         assertThat(flip.pad()).isNull();
         assertThat(flip.distance()).isEqualTo(0.4);
         // Gone from noon on, back next morning at seven.
-        assertThat(startwater.drill.Calendar.of(flip.changed().scenario()).nextVisitAfter(c.visit().minute()))
+        assertThat(startwater.drill.Calendar.of(flip.changed().scenario())
+                        .nextVisitAfter(c.visit().minute()))
                 .isEqualTo(9 * 1440 + 7 * 60);
-        assertThat(flip.changed().log()).isEqualTo(c.choosing(flip.changed().choice()).log());
+        assertThat(flip.changed().log())
+                .isEqualTo(c.choosing(flip.changed().choice()).log());
     }
 
     @Test

@@ -16,8 +16,7 @@ final class HandScored {
         Notebook book = SmallBelief.book(belief);
         Rollout rollout = new Rollout(belief, book);
         List<Decision> all = List.of(options);
-        return new HandScored(
-                new Scored(belief, book, rollout, all, 0, new LossTable(belief, rollout).of(all)));
+        return new HandScored(new Scored(belief, book, rollout, all, 0, new LossTable(belief, rollout).of(all)));
     }
 
     /** The same with losses put by hand. */

@@ -55,10 +55,12 @@ class JudgeMarkTest {
     @Test
     void moreThanAPercentOfDeathsIsDangerousLessIsCostlyAndTheBestIsSound() {
         Verdict fed = judge(nitrite(2, FEED));
-        assertThat(fed.chosen().part(Component.DEATHS) - fed.best().part(Component.DEATHS)).isGreaterThan(1);
+        assertThat(fed.chosen().part(Component.DEATHS) - fed.best().part(Component.DEATHS))
+                .isGreaterThan(1);
         assertThat(fed.word()).isEqualTo(Verdict.Word.DANGEROUS);
         Verdict held = judge(nitrite(2, HOLD.withChange(0.25)));
-        assertThat(held.chosen().part(Component.DEATHS) - held.best().part(Component.DEATHS)).isLessThan(1);
+        assertThat(held.chosen().part(Component.DEATHS) - held.best().part(Component.DEATHS))
+                .isLessThan(1);
         assertThat(held.word()).isEqualTo(Verdict.Word.COSTLY);
         Verdict best = judge(nitrite(2, fed.best().decision()));
         assertThat(best.word()).isEqualTo(Verdict.Word.SOUND);
@@ -78,7 +80,8 @@ class JudgeMarkTest {
     /** A filter scrubbed and salted before any fish are there harms none: wasteful, but half the mark stays. */
     @Test
     void whatIsWastefulAndNotDeadlyKeepsHalfTheMark() {
-        Decision waste = FEED.withFilter(Decision.FilterCare.SCRUB).withChange(0.75).withSalt(20_000);
+        Decision waste =
+                FEED.withFilter(Decision.FilterCare.SCRUB).withChange(0.75).withSalt(20_000);
         Verdict v = judge(unread(TrialScenario.fishless(), waste, JudgeTest.written(Pad.AMMONIA, 1)));
         assertThat(v.chosen().deaths()).isZero();
         assertThat(v.regret() - Math.max(0.05, 2 * v.standardError())).isGreaterThan(0.5);
@@ -120,9 +123,12 @@ class JudgeMarkTest {
     @Test
     void aLogThatTheWorldContradictsEarnsNothing() {
         Written[] odd = {
-            new Written(Pad.AMMONIA, 16, 10, 0), new Written(Pad.AMMONIA, 16, 10, 1), new Written(Pad.AMMONIA, 16, 10, 2)
+            new Written(Pad.AMMONIA, 16, 10, 0),
+            new Written(Pad.AMMONIA, 16, 10, 1),
+            new Written(Pad.AMMONIA, 16, 10, 2)
         };
-        Verdict v = judge(unread(SCENARIO, judge(unread(SCENARIO, FEED, odd)).best().decision(), odd));
+        Verdict v =
+                judge(unread(SCENARIO, judge(unread(SCENARIO, FEED, odd)).best().decision(), odd));
         assertThat(v.credited()).isFalse();
         assertThat(v.mark()).isZero();
         assertThat(v.surprise()).isEqualTo(3);
@@ -138,7 +144,8 @@ class JudgeMarkTest {
             worst = Math.max(worst, s.losses().regret(o));
         }
         assertThat(worst).isGreaterThan(0.4);
-        assertThat(judge(nitrite(2, judge(nitrite(2, FEED)).best().decision())).scored()).isTrue();
+        assertThat(judge(nitrite(2, judge(nitrite(2, FEED)).best().decision())).scored())
+                .isTrue();
         Scenario ripe = SCENARIO.change()
                 .unknowns(Map.of(Unknown.AOB_SEED, new Prior.Known(0.9), Unknown.NOB_SEED, new Prior.Known(0.9)))
                 .made();

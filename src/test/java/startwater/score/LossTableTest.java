@@ -45,10 +45,8 @@ class LossTableTest {
             }
         }
         double[] byNitrite = new double[5 * Belief.STRATA];
-        Arrays.setAll(
-                byNitrite,
-                t -> ROLLOUT.follow(FEED, t / Belief.STRATA, new FastStepper())
-                        .deaths()[t % Belief.STRATA][Stressor.NITRITE.ordinal()]);
+        Arrays.setAll(byNitrite, t -> ROLLOUT.follow(FEED, t / Belief.STRATA, new FastStepper())
+                .deaths()[t % Belief.STRATA][Stressor.NITRITE.ordinal()]);
         double mean = 0;
         for (int t = 0; t < byNitrite.length; t++) {
             mean += BELIEF.tankWeights()[t] * byNitrite[t];
@@ -61,7 +59,8 @@ class LossTableTest {
     void theWeightsAreThoseOfTheBelief() {
         Losses losses = table.of(List.of(FEED));
         double[] waters = BELIEF.waterWeights();
-        assertThat(Arrays.stream(waters).max().orElseThrow()).isGreaterThan(1.1 * Arrays.stream(waters).min().orElseThrow());
+        assertThat(Arrays.stream(waters).max().orElseThrow())
+                .isGreaterThan(1.1 * Arrays.stream(waters).min().orElseThrow());
         for (int t = 0; t < losses.tanks(); t++) {
             assertThat(losses.weight(t)).isCloseTo(BELIEF.tankWeights()[t], within(1e-12));
         }

@@ -17,8 +17,8 @@ class OptimalTest {
     private static final Optimal OPTIMAL = new Optimal(2);
 
     private static DrillLog open() {
-        return new DrillLog(
-                List.of(SmallBelief.visit(SCENARIO, JudgeTest.written(Pad.AMMONIA, 2), JudgeTest.written(Pad.NITRITE, 5))));
+        return new DrillLog(List.of(
+                SmallBelief.visit(SCENARIO, JudgeTest.written(Pad.AMMONIA, 2), JudgeTest.written(Pad.NITRITE, 5))));
     }
 
     private static Notebook book(DrillLog log) {
@@ -34,7 +34,9 @@ class OptimalTest {
     void whereTheDrillAsksTheBestOptionIsTaken() {
         DrillLog log = open();
         DrillLog decided = new DrillLog(List.of(log.last().decided(Decision.LEAVE_ALONE, null)));
-        assertThat(OPTIMAL.decide(book(log), log, true)).isEqualTo(best(decided)).isNotEqualTo(Decision.LEAVE_ALONE);
+        assertThat(OPTIMAL.decide(book(log), log, true))
+                .isEqualTo(best(decided))
+                .isNotEqualTo(Decision.LEAVE_ALONE);
     }
 
     @Test
@@ -54,7 +56,9 @@ class OptimalTest {
         assertThat(OPTIMAL.decide(book, log, false)).isEqualTo(Policies.CAREFUL.decide(book));
         assertThat(OPTIMAL.decide(book)).isEqualTo(Policies.CAREFUL.decide(book));
         Notebook unread = new Notebook(SCENARIO);
-        assertThat(OPTIMAL.tests(unread)).isEqualTo(Policies.CAREFUL.tests(unread)).isNotEmpty();
+        assertThat(OPTIMAL.tests(unread))
+                .isEqualTo(Policies.CAREFUL.tests(unread))
+                .isNotEmpty();
         assertThat(OPTIMAL.id()).isEqualTo("optimal");
         assertThat(Policies.byId("optimal")).isEqualTo(new Optimal(16));
     }

@@ -53,10 +53,7 @@ class OptionsTest {
             @Nullable FishMood mood = fish ? FishMood.BEGGING : null;
             int minute = 8 * 1440 + 420;
             int toCome = book.stocking().planned();
-            book.arrive(
-                    minute,
-                    minute + 600,
-                    new Notebook.Sight(26, 7, mood, air, flow, 0, fish ? 240 : 0, toCome));
+            book.arrive(minute, minute + 600, new Notebook.Sight(26, 7, mood, air, flow, 0, fish ? 240 : 0, toCome));
             book.read(Pad.AMMONIA, ammonia);
             book.read(Pad.NITRITE, nitrite);
             book.read(Pad.PH, 7.2);
@@ -123,7 +120,8 @@ class OptionsTest {
     @Test
     void bufferIsAnOptionBelowAHundred() {
         List<Decision> grid = grid(HERE, 0, 99, 15);
-        assertThat(grid).contains(NOTHING.withBicarbonate(121), HOLD.withChange(0.5).withBicarbonate(121));
+        assertThat(grid)
+                .contains(NOTHING.withBicarbonate(121), HOLD.withChange(0.5).withBicarbonate(121));
         assertThat(grid(HERE, 0, 100, 15)).noneMatch(d -> d.bicarbonateG() > 0);
         assertThat(shelf(HERE, grams(0, 60), 0, 50)).contains(NOTHING.withBicarbonate(60));
         assertThat(shelf(HERE, grams(0, 0), 0, 50)).noneMatch(d -> d.bicarbonateG() > 0);
@@ -133,20 +131,28 @@ class OptionsTest {
     @Test
     void whereNothingWasReadTheBeliefStandsIn() {
         Notebook unread = new Notebook(HERE);
-        double nitrite = WITH_FISH.band(w -> w.sim().state()[startwater.tank.TankLayout.NITRITE]).middle();
-        double chloride = WITH_FISH.band(w -> w.sim().state()[startwater.tank.TankLayout.CHLORIDE]).middle();
+        double nitrite = WITH_FISH
+                .band(w -> w.sim().state()[startwater.tank.TankLayout.NITRITE])
+                .middle();
+        double chloride = WITH_FISH
+                .band(w -> w.sim().state()[startwater.tank.TankLayout.CHLORIDE])
+                .middle();
         assertThat(nitrite).isGreaterThan(0.1);
         assertThat(chloride).isBetween(12.0, 18.5);
         double wanted = Math.max(100, 10 * nitrite * 46.0055 / 14.007);
         double grams = (wanted - chloride) * 2400 / 1000 * 58.44 / 35.45;
-        assertThat(Options.grid(WITH_FISH, unread).stream().mapToDouble(Decision::saltG).max().orElseThrow())
+        assertThat(Options.grid(WITH_FISH, unread).stream()
+                        .mapToDouble(Decision::saltG)
+                        .max()
+                        .orElseThrow())
                 .isCloseTo(grams, within(1.0));
     }
 
     @Test
     void whereTheAirStandsLeavingItSoIsAnOption() {
         List<Decision> grid = Options.grid(WITH_FISH, new Book(HERE).stillAir().read(0.5, 0, 150, 15));
-        assertThat(grid).contains(NOTHING.withAir(Air.OFF), NOTHING.withAir(Air.OFF).withChange(0.5));
+        assertThat(grid)
+                .contains(NOTHING.withAir(Air.OFF), NOTHING.withAir(Air.OFF).withChange(0.5));
     }
 
     @Test
@@ -178,7 +184,8 @@ class OptionsTest {
     /** Ammonium chloride holds 14.007 of 53.491 g as nitrogen. */
     @Test
     void withoutFishAmmoniaIsDosedToTwoFourAndEight() {
-        double now = WITHOUT.band(w -> Observation.padValue(Pad.AMMONIA, w.sim().state())).middle();
+        double now = WITHOUT.band(w -> Observation.padValue(Pad.AMMONIA, w.sim().state()))
+                .middle();
         double[] grams = Arrays.stream(new double[] {2, 4, 8})
                 .map(goal -> Math.rint(10 * (goal - now) * 2400 / (1000 * 14.007 / 53.491)) / 10)
                 .toArray();
@@ -210,7 +217,8 @@ class OptionsTest {
     void aFifthHalfOrAllOfTheFishMayComeAndNoneWhereNoneAreToCome() {
         List<Decision> grid = empty(EMPTY, 150);
         for (double share : new double[] {0.2, 0.5, 1}) {
-            assertThat(grid).contains(NOTHING.withStock(share), NOTHING.withStock(share).withFeed(0.5));
+            assertThat(grid)
+                    .contains(NOTHING.withStock(share), NOTHING.withStock(share).withFeed(0.5));
         }
         assertThat(grid(HERE, 0, 150, 15)).noneMatch(d -> d.stock() > 0);
         assertThat(grid).noneMatch(d -> d.ripeMedia() > 0);
@@ -228,7 +236,8 @@ class OptionsTest {
     /** Fish that stay in the nursery live by its filter: a quarter at most goes, or as much as goes with its fish. */
     @Test
     void ofANurserysMediaAQuarterOrTheShareOfTheFish() {
-        Scenario s = BentDrill.beside("beside").setIn("shelf", "ripeMediaShare", 0).made();
+        Scenario s =
+                BentDrill.beside("beside").setIn("shelf", "ripeMediaShare", 0).made();
         List<Decision> grid = empty(s, 150);
         assertThat(grid)
                 .contains(
@@ -289,7 +298,9 @@ class OptionsTest {
         grid.add(NOTHING.withAir(Air.OFF));
         double[] losses = Arrays.copyOf(LOSSES, 14);
         losses[13] = 99;
-        assertThat(Options.pruned(grid, losses)).contains(NOTHING.withAir(Air.OFF)).hasSize(9);
+        assertThat(Options.pruned(grid, losses))
+                .contains(NOTHING.withAir(Air.OFF))
+                .hasSize(9);
     }
 
     /** Where fish are to come two of the best do, then each share as a kind of its own; what is over goes to the best left. */
@@ -318,7 +329,8 @@ class OptionsTest {
     void whoeverMayBeAskedIsAskedBesideTheLikeliest() {
         Decision likeliest = NOTHING.withChange(0.25).withFollowUp(FollowUp.CALL);
         List<Decision> all = Options.attended(List.of(NOTHING, likeliest), likeliest);
-        assertThat(all).containsExactly(NOTHING, likeliest, NOTHING.withChange(0.25).withFollowUp(FollowUp.LOOK_AGAIN));
+        assertThat(all)
+                .containsExactly(NOTHING, likeliest, NOTHING.withChange(0.25).withFollowUp(FollowUp.LOOK_AGAIN));
         assertThat(Options.attended(List.of(HOLD), HOLD)).hasSize(3);
     }
 
@@ -354,10 +366,13 @@ class OptionsTest {
 
     @Test
     void twoActsAreUnlikeWhereMoreThanTheGramsDiffer() {
-        assertThat(FlipSearch.unlike(NOTHING.withSalt(100), NOTHING.withSalt(300))).isFalse();
+        assertThat(FlipSearch.unlike(NOTHING.withSalt(100), NOTHING.withSalt(300)))
+                .isFalse();
         assertThat(FlipSearch.unlike(NOTHING, NOTHING.withSalt(100))).isTrue();
         assertThat(FlipSearch.unlike(NOTHING, NOTHING.withFeed(0.5))).isTrue();
-        assertThat(FlipSearch.unlike(NOTHING.withChange(0.25), NOTHING.withChange(0.5))).isTrue();
-        assertThat(FlipSearch.unlike(NOTHING.withStock(0.2), NOTHING.withStock(0.25))).isTrue();
+        assertThat(FlipSearch.unlike(NOTHING.withChange(0.25), NOTHING.withChange(0.5)))
+                .isTrue();
+        assertThat(FlipSearch.unlike(NOTHING.withStock(0.2), NOTHING.withStock(0.25)))
+                .isTrue();
     }
 }

@@ -53,9 +53,8 @@ class OutcomeTest {
         DrillRun run = played(TrialScenario.secondWeek(15), Decision.LEAVE_ALONE.withChange(0.1));
         Outcome outcome = Outcome.of(run);
         double[] y = run.hidden().state();
-        long decisions = run.past().visits().stream()
-                .filter(v -> v.decision() != null)
-                .count();
+        long decisions =
+                run.past().visits().stream().filter(v -> v.decision() != null).count();
         assertThat(outcome.daysToFilter()).isEqualTo(y[TankLayout.DELAY]).isPositive();
         assertThat(outcome.waterVolumes()).isCloseTo(0.1 * decisions, within(1e-9));
         double sum = 0;

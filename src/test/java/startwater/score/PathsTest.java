@@ -25,7 +25,9 @@ class PathsTest {
     private static final Decision HOLD = FEED.withFeed(0).withChange(0.5);
     private static final Scenario HERE = TrialScenario.secondWeek(15);
     private static final HandScored FED = HandScored.of(
-            SmallBelief.of(HERE, 4, JudgeTest.written(Pad.AMMONIA, 2), JudgeTest.written(Pad.NITRITE, 0.5)), FEED, HOLD);
+            SmallBelief.of(HERE, 4, JudgeTest.written(Pad.AMMONIA, 2), JudgeTest.written(Pad.NITRITE, 0.5)),
+            FEED,
+            HOLD);
     private static final Belief BELIEF = FED.scored().belief();
     private static final HandScored EMPTY =
             HandScored.of(SmallBelief.of(TrialScenario.fishless(), 2), FEED, FEED.withStock(0.5));
@@ -59,7 +61,10 @@ class PathsTest {
     @Test
     void theHoursAreThoseOfTheClock() {
         List<Double> hours = decisive(Stressor.NITRITE, 5).hours();
-        assertThat(hours).startsWith(0.0, 2.0, 5.0, 8.0).endsWith(164.0, 167.0, 168.0).hasSize(58);
+        assertThat(hours)
+                .startsWith(0.0, 2.0, 5.0, 8.0)
+                .endsWith(164.0, 167.0, 168.0)
+                .hasSize(58);
     }
 
     @Test
@@ -141,7 +146,9 @@ class PathsTest {
                 SmallBelief.of(
                         TrialScenario.fishless(), 2, JudgeTest.written(Pad.AMMONIA, 5), JudgeTest.written(Pad.PH, 7.4)),
                 FEED);
-        assertThat(read.paths(0, 0).decisive(read.scored(), read.scored().losses(), 0, 0).todayFromLog())
+        assertThat(read.paths(0, 0)
+                        .decisive(read.scored(), read.scored().losses(), 0, 0)
+                        .todayFromLog())
                 .isEqualTo(5);
     }
 
@@ -189,7 +196,8 @@ class PathsTest {
             later[w] = TankReadings.alkalinityMgPerL(sim.state());
         }
         double[] weights = BELIEF.waterWeights();
-        double fall = Belief.band(now, weights).middle() - Belief.band(later, weights).middle();
+        double fall =
+                Belief.band(now, weights).middle() - Belief.band(later, weights).middle();
         assertThat(fall).isNotZero();
         assertThat(paths.alkalinityFallPerDay()).isCloseTo(fall * 24 / 23, within(1e-3 * Math.abs(fall)));
         assertThat(paths.alkalinityNow()).isEqualTo(Belief.band(now, weights));
@@ -218,8 +226,10 @@ class PathsTest {
         assertThat(Arrays.stream(paths.nextBlocks(Pad.NITRATE)).sum()).isCloseTo(1, within(1e-9));
         Verdict.Range range = paths.ranges(BELIEF).get(Pad.NITRITE.ordinal());
         assertThat(range.pad()).isEqualTo(Pad.NITRITE);
-        assertThat(range.next().middle()).isCloseTo(Belief.band(nitrite, weights).middle(), within(1e-9));
+        assertThat(range.next().middle())
+                .isCloseTo(Belief.band(nitrite, weights).middle(), within(1e-9));
         assertThat(range.today())
-                .isEqualTo(BELIEF.band(w -> Observation.padValue(Pad.NITRITE, w.sim().state())));
+                .isEqualTo(BELIEF.band(
+                        w -> Observation.padValue(Pad.NITRITE, w.sim().state())));
     }
 }

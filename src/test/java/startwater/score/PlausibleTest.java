@@ -110,20 +110,25 @@ class PlausibleTest {
         Written ammonia = JudgeTest.written(Pad.AMMONIA, 1);
         Written nitrite = JudgeTest.written(Pad.NITRITE, 0.5);
         double[] each = new double[2];
-        double log = tank.observe(
-                visit(deaths(0, 240), ammonia, nitrite), new Counted(240, 0), new FastStepper(), each);
+        double log =
+                tank.observe(visit(deaths(0, 240), ammonia, nitrite), new Counted(240, 0), new FastStepper(), each);
         double[] y = tank.sim().state();
         assertThat(each[0])
-                .isCloseTo(StrictMath.log(Observation.likelihood(ammonia, y, tank.sim().draw())), within(1e-9));
+                .isCloseTo(
+                        StrictMath.log(
+                                Observation.likelihood(ammonia, y, tank.sim().draw())),
+                        within(1e-9));
         assertThat(each[1])
-                .isCloseTo(StrictMath.log(Observation.likelihood(nitrite, y, tank.sim().draw())), within(1e-9));
+                .isCloseTo(
+                        StrictMath.log(
+                                Observation.likelihood(nitrite, y, tank.sim().draw())),
+                        within(1e-9));
         assertThat(log).isCloseTo(NOBODY_DIED + each[0] + each[1], within(1e-9));
     }
 
     private static double binomialOverLikeliest(int found, int alive, double die) {
         double share = (double) found / alive;
-        return found * StrictMath.log(die / share)
-                + (alive - found) * StrictMath.log((1 - die) / (1 - share));
+        return found * StrictMath.log(die / share) + (alive - found) * StrictMath.log((1 - die) / (1 - share));
     }
 
     /** Thirty of 240 where a quarter should have died: some eleven and a half under thirty in likelihood. */
@@ -229,7 +234,13 @@ class PlausibleTest {
         int here = (int) Math.rint(both.sim().living());
         assertThat(here).isGreaterThan(100);
         VisitRecord v = new VisitRecord(
-                0, both.sim().minute(), Actor.LEARNER, seen(null, null, null, false, 0, here, 0), List.of(), null, null);
+                0,
+                both.sim().minute(),
+                Actor.LEARNER,
+                seen(null, null, null, false, 0, here, 0),
+                List.of(),
+                null,
+                null);
         // The nursery's own deaths are left out by counting nobody there before.
         assertThat(both.observe(v, new Counted(here, 0), new FastStepper(), null))
                 .isCloseTo(-here * 1e-4, within(1e-6));

@@ -42,15 +42,15 @@ class RenewalTest {
             Unknown.BIAS_PH.ordinal());
 
     private static VisitRecord visit(int number, int minute, Decision d, Written... readings) {
-        Seen seen =
-                new Seen(26, null, null, null, 0, 240, 0, 0, false, true, true, true, true, 100, 0, 0, List.of());
+        Seen seen = new Seen(26, null, null, null, 0, 240, 0, 0, false, true, true, true, true, 100, 0, 0, List.of());
         return new VisitRecord(number, minute, Actor.LEARNER, seen, List.of(readings), d, null);
     }
 
     private static DrillLog read(int times) {
         Written[] readings = new Written[times];
         Arrays.setAll(readings, i -> new Written(Pad.ALKALINITY, 9, 1, i));
-        return new DrillLog(List.of(visit(0, SEVEN, Decision.LEAVE_ALONE, readings).undecided()));
+        return new DrillLog(
+                List.of(visit(0, SEVEN, Decision.LEAVE_ALONE, readings).undecided()));
     }
 
     /** The whole log on a tank with these scores. */
@@ -91,8 +91,10 @@ class RenewalTest {
 
     private static double sd(double[] values) {
         double mean = mean(values);
-        return StrictMath.sqrt(
-                DoubleStream.of(values).map(v -> (v - mean) * (v - mean)).average().orElseThrow());
+        return StrictMath.sqrt(DoubleStream.of(values)
+                .map(v -> (v - mean) * (v - mean))
+                .average()
+                .orElseThrow());
     }
 
     /** Standard deviation over all scores on which nothing was read, each about its mean. */
@@ -181,7 +183,8 @@ class RenewalTest {
         int runs = 4;
         for (int seed = 1; seed <= runs; seed++) {
             Plausible[] before = drawn(log, 64, seed);
-            assertThat(WeightedSample.effective(WeightedSample.normalised(logs(before)))).isLessThan(2);
+            assertThat(WeightedSample.effective(WeightedSample.normalised(logs(before))))
+                    .isLessThan(2);
             Plausible[] after = renewed(log, before, 64);
             assertThat(Renewal.distinct(after)).isGreaterThan(32);
             spread += spreadOfTheRest(after) / runs;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import startwater.drill.Calendar;
@@ -52,11 +53,18 @@ class RolloutTest {
         return new Happening(day + hour / 24, kind, 0, 0);
     }
 
-    /** One quantity by the minute, on the first water. */
-    private static TreeMap<Integer, Double> path(Rollout rollout, Decision d, int at) {
+    /** One quantity by the minute. */
+    private record Path(TreeMap<Integer, Double> values) {
+        double at(int minute) {
+            return Objects.requireNonNull(values.get(minute));
+        }
+    }
+
+    /** One quantity on the first water, every hour. */
+    private static Path path(Rollout rollout, Decision d, int at) {
         TreeMap<Integer, Double> path = new TreeMap<>();
         rollout.watch(d, 0, new FastStepper(), (minute, y) -> path.put(minute, y[at]), 60);
-        return path;
+        return new Path(path);
     }
 
     private static double part(Bill bill, Component component) {
@@ -73,40 +81,42 @@ class RolloutTest {
         assertThat(rollout(BELIEF).endMinute()).isEqualTo(NOW + 7 * DAY);
         assertThat(rollout(EMPTY).days()).isEqualTo(21);
         // Back on the third morning, or on the sixth.
-        assertThat(in(HERE.withKeeper(TrialScenario.awayAfter(15).keeper()), 1).days()).isEqualTo(7);
-        assertThat(in(HERE.withKeeper(TrialScenario.awayAWeek(15).keeper()), 1).days()).isEqualTo(10);
+        assertThat(in(HERE.withKeeper(TrialScenario.awayAfter(15).keeper()), 1).days())
+                .isEqualTo(7);
+        assertThat(in(HERE.withKeeper(TrialScenario.awayAWeek(15).keeper()), 1).days())
+                .isEqualTo(10);
     }
 
     @Test
     void somebodyActsByTheRulesAfterADayOrAfterTheDaysOfAHabit() {
         assertThat(rollout(BELIEF).acts()).isEqualTo(NOW + DAY);
         assertThat(in(HERE, 3).acts()).isEqualTo(NOW + 3 * DAY);
-        Scenario evenings =
-                HERE.withKeeper(new Scenario.Keeper(List.of(7.0, 17.0), 14, List.of(new Scenario.Away(9, 9.5)), 8, List.of(0)));
+        Scenario evenings = HERE.withKeeper(
+                new Scenario.Keeper(List.of(7.0, 17.0), 14, List.of(new Scenario.Away(9, 9.5)), 8, List.of(0)));
         assertThat(in(evenings, 1).acts()).isEqualTo(9 * DAY + 17 * 60);
     }
 
     @Test
     void aPathBeginsAtTheVisitAndIsSeenEveryHourByTheClockUpToTheEnd() {
-        TreeMap<Integer, Double> path = path(rollout(BELIEF), FEED, TankLayout.TAN);
-        assertThat(path.firstKey()).isEqualTo(NOW);
-        assertThat(path.lastKey()).isEqualTo(NOW + 7 * DAY);
-        assertThat(path).hasSize(7 * 24 + 1);
+        Path path = path(rollout(BELIEF), FEED, TankLayout.TAN);
+        assertThat(path.values().firstKey()).isEqualTo(NOW);
+        assertThat(path.values().lastKey()).isEqualTo(NOW + 7 * DAY);
+        assertThat(path.values()).hasSize(7 * 24 + 1);
         // It begins with what the belief holds.
-        assertThat(path.get(NOW)).isEqualTo(BELIEF.water(0).sim().state()[TankLayout.TAN]);
+        assertThat(path.at(NOW)).isEqualTo(BELIEF.water(0).sim().state()[TankLayout.TAN]);
     }
 
     /** A change done once stands alone for the first day; as a habit of three days it is done anew each morning. */
     @Test
     void anOptionIsDoneOnceOrOnceADayAsAHabit() {
         Decision change = FEED.withFeed(0).withChange(0.1);
-        TreeMap<Integer, Double> once = path(rollout(BELIEF), change, TankLayout.VOLUMES);
-        assertThat(once.get(NOW + DAY - 60) - before(TankLayout.VOLUMES)).isCloseTo(0.1, within(1e-9));
-        TreeMap<Integer, Double> habit = path(in(HERE, 3), change, TankLayout.VOLUMES);
+        Path once = path(rollout(BELIEF), change, TankLayout.VOLUMES);
+        assertThat(once.at(NOW + DAY - 60) - before(TankLayout.VOLUMES)).isCloseTo(0.1, within(1e-9));
+        Path habit = path(in(HERE, 3), change, TankLayout.VOLUMES);
         for (int day = 0; day < 3; day++) {
-            double changed = habit.get(NOW + day * DAY + 60) - before(TankLayout.VOLUMES);
+            double changed = habit.at(NOW + day * DAY + 60) - before(TankLayout.VOLUMES);
             assertThat(changed).isCloseTo(0.1 * (day + 1), within(1e-9));
-            assertThat(habit.get(NOW + (day + 1) * DAY - 60)).isEqualTo(habit.get(NOW + day * DAY + 60));
+            assertThat(habit.at(NOW + (day + 1) * DAY - 60)).isEqualTo(habit.at(NOW + day * DAY + 60));
         }
     }
 
@@ -143,20 +153,19 @@ class RolloutTest {
             tens.add(off(Kind.PUMP_OFF, day, 10));
         }
         Scenario s = with(tens.toArray(Happening[]::new));
-        Map<Integer, Double> looked =
-                path(in(s, 1), FEED.withFollowUp(FollowUp.LOOK_AGAIN), TankLayout.STAGNANT_HOURS);
-        assertThat(looked.get(NOW + 4 * 60)).isCloseTo(1, within(1e-6));
-        assertThat(looked.get(NOW + 6 * 60)).isZero();
-        Map<Integer, Double> called = path(in(s, 1), FEED.withFollowUp(FollowUp.CALL), TankLayout.STAGNANT_HOURS);
-        assertThat(called.get(NOW + 5 * 60)).isZero();
+        Path looked = path(in(s, 1), FEED.withFollowUp(FollowUp.LOOK_AGAIN), TankLayout.STAGNANT_HOURS);
+        assertThat(looked.at(NOW + 4 * 60)).isCloseTo(1, within(1e-6));
+        assertThat(looked.at(NOW + 6 * 60)).isZero();
+        Path called = path(in(s, 1), FEED.withFollowUp(FollowUp.CALL), TankLayout.STAGNANT_HOURS);
+        assertThat(called.at(NOW + 5 * 60)).isZero();
     }
 
     /** Nitrite stands at five: the rules read it a day later and salt; until then nobody does. */
     @Test
     void theRulesActOnWhatTheyRead() {
-        Map<Integer, Double> chloride = path(rollout(SALTLESS), FEED, TankLayout.CHLORIDE);
-        assertThat(chloride.get(NOW + DAY - 60)).isLessThan(25);
-        assertThat(chloride.get(NOW + DAY + 60)).isGreaterThan(80);
+        Path chloride = path(rollout(SALTLESS), FEED, TankLayout.CHLORIDE);
+        assertThat(chloride.at(NOW + DAY - 60)).isLessThan(25);
+        assertThat(chloride.at(NOW + DAY + 60)).isGreaterThan(80);
     }
 
     @Test
@@ -207,10 +216,7 @@ class RolloutTest {
         double little = part(bill(rollout(EMPTY), FEED.withAmmoniumChloride(1e-9)), Component.JOBS);
         assertThat(little).isCloseTo(none, within(1e-9));
         // With the shelf empty afterwards the rules top up no more.
-        Scenario s = EMPTY.scenario()
-                .change()
-                .shelf(grams(grams))
-                .made();
+        Scenario s = EMPTY.scenario().change().shelf(grams(grams)).made();
         Belief belief = EMPTY.in(s);
         double two = part(bill(rollout(belief), FEED.withAmmoniumChloride(grams)), Component.JOBS);
         double four = part(bill(rollout(belief), FEED.withAmmoniumChloride(2 * grams)), Component.JOBS);
@@ -267,13 +273,13 @@ class RolloutTest {
             noons.add(off(Kind.AIR_OFF, day, 12));
         }
         Rollout rollout = in(with(noons.toArray(Happening[]::new)), 1);
-        Map<Integer, Double> oxygen = path(rollout, FEED.withFeed(0), TankLayout.OXYGEN);
-        double stopped = oxygen.get(NOW + 10 * 60);
-        assertThat(stopped).isLessThan(oxygen.get(NOW + 4 * 60) - 0.5);
-        assertThat(oxygen.get(NOW + 13 * 60)).isGreaterThan(stopped + 0.5);
+        Path oxygen = path(rollout, FEED.withFeed(0), TankLayout.OXYGEN);
+        double stopped = oxygen.at(NOW + 10 * 60);
+        assertThat(stopped).isLessThan(oxygen.at(NOW + 4 * 60) - 0.5);
+        assertThat(oxygen.at(NOW + 13 * 60)).isGreaterThan(stopped + 0.5);
         // Who switched it off themselves is not surprised that it stands.
-        Map<Integer, Double> still = path(in(with(), 1), FEED.withFeed(0).withAir(Decision.Air.OFF), TankLayout.OXYGEN);
-        assertThat(still.get(NOW + 20 * 60)).isLessThan(still.get(NOW + 10 * 60) + 0.2);
+        Path still = path(in(with(), 1), FEED.withFeed(0).withAir(Decision.Air.OFF), TankLayout.OXYGEN);
+        assertThat(still.at(NOW + 20 * 60)).isLessThan(still.at(NOW + 10 * 60) + 0.2);
     }
 
     @Test
@@ -283,11 +289,11 @@ class RolloutTest {
             noons.add(off(Kind.PUMP_OFF, day, 12));
         }
         Rollout rollout = in(with(noons.toArray(Happening[]::new)), 1);
-        Map<Integer, Double> stood = path(rollout, FEED, TankLayout.STAGNANT_HOURS);
-        assertThat(stood.get(NOW + 9 * 60)).isCloseTo(4, within(1e-6));
-        assertThat(stood.get(NOW + 13 * 60)).isZero();
-        Map<Integer, Double> meant = path(rollout(BELIEF), FEED.withPump(false), TankLayout.STAGNANT_HOURS);
-        assertThat(meant.get(NOW + 13 * 60)).isCloseTo(13, within(1e-6));
+        Path stood = path(rollout, FEED, TankLayout.STAGNANT_HOURS);
+        assertThat(stood.at(NOW + 9 * 60)).isCloseTo(4, within(1e-6));
+        assertThat(stood.at(NOW + 13 * 60)).isZero();
+        Path meant = path(rollout(BELIEF), FEED.withPump(false), TankLayout.STAGNANT_HOURS);
+        assertThat(meant.at(NOW + 13 * 60)).isCloseTo(13, within(1e-6));
     }
 
     /** In a room of 10 °C water at 27 °C cools while the heater stands. */
@@ -296,21 +302,32 @@ class RolloutTest {
         Scenario.Water w = HERE.system();
         Scenario cold = HERE.change()
                 .system(new Scenario.Water(
-                        w.volumeL(), w.media(), w.mediaAreaM2(), w.airKlaPerHour(), w.surfaceKlaPerHour(),
-                        w.carbonDioxideRatio(), w.roomCarbonDioxidePpm(), 0, 27, 2, 10.0, 0, 0, 0))
+                        w.volumeL(),
+                        w.media(),
+                        w.mediaAreaM2(),
+                        w.airKlaPerHour(),
+                        w.surfaceKlaPerHour(),
+                        w.carbonDioxideRatio(),
+                        w.roomCarbonDioxidePpm(),
+                        0,
+                        27,
+                        2,
+                        10.0,
+                        0,
+                        0,
+                        0))
                 .made();
         Belief belief = SmallBelief.of(cold, 2);
         List<Happening> noons = new ArrayList<>();
         for (int day = 8; day < 24; day++) {
             noons.add(off(Kind.HEATER_OFF, day, 12));
         }
-        Rollout rollout = rollout(
-                belief.in(cold.change().events(noons).made()));
-        Map<Integer, Double> seenTo = path(rollout, FEED, TankLayout.TEMPERATURE);
-        assertThat(seenTo.get(NOW + 10 * 60)).isLessThan(seenTo.get(NOW + 5 * 60) - 2);
-        assertThat(seenTo.get(NOW + 13 * 60)).isGreaterThan(seenTo.get(NOW + 10 * 60));
-        Map<Integer, Double> meant = path(rollout(belief), FEED.withHeater(false), TankLayout.TEMPERATURE);
-        assertThat(meant.get(NOW + 13 * 60)).isLessThan(meant.get(NOW + 10 * 60));
+        Rollout rollout = rollout(belief.in(cold.change().events(noons).made()));
+        Path seenTo = path(rollout, FEED, TankLayout.TEMPERATURE);
+        assertThat(seenTo.at(NOW + 10 * 60)).isLessThan(seenTo.at(NOW + 5 * 60) - 2);
+        assertThat(seenTo.at(NOW + 13 * 60)).isGreaterThan(seenTo.at(NOW + 10 * 60));
+        Path meant = path(rollout(belief), FEED.withHeater(false), TankLayout.TEMPERATURE);
+        assertThat(meant.at(NOW + 13 * 60)).isLessThan(meant.at(NOW + 10 * 60));
     }
 
     @Test

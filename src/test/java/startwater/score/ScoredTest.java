@@ -72,9 +72,11 @@ class ScoredTest {
     @Test
     void percentagesReferToTheFishThatWereCountedOrPlanned() {
         assertThat(followed.scored().stock()).isEqualTo(240);
-        assertThat(HandScored.of(SmallBelief.of(EMPTY, 2), FEED).scored().stock()).isEqualTo(240);
+        assertThat(HandScored.of(SmallBelief.of(EMPTY, 2), FEED).scored().stock())
+                .isEqualTo(240);
         Scenario none = EMPTY.change().fish(null, null).made();
-        assertThat(HandScored.of(SmallBelief.of(none, 1), FEED).scored().stock()).isZero();
+        assertThat(HandScored.of(SmallBelief.of(none, 1), FEED).scored().stock())
+                .isZero();
     }
 
     @Test
@@ -91,7 +93,8 @@ class ScoredTest {
     private static Case choosing(Scenario s, Decision d) {
         return new Case(
                 s,
-                new DrillLog(List.of(SmallBelief.visit(s, JudgeTest.written(Pad.NITRITE, 2)).decided(d, null))));
+                new DrillLog(List.of(
+                        SmallBelief.visit(s, JudgeTest.written(Pad.NITRITE, 2)).decided(d, null))));
     }
 
     @Test
@@ -104,7 +107,8 @@ class ScoredTest {
         Scored among = Scored.of(choosing(HERE, FEED), BELIEF, 1);
         assertThat(among.options()).isEqualTo(with.options().subList(0, Options.MOST));
         assertThat(among.options().get(among.own())).isEqualTo(FEED);
-        assertThat(among.losses().mean(among.own())).isEqualTo(with.losses().mean(with.options().indexOf(FEED)));
+        assertThat(among.losses().mean(among.own()))
+                .isEqualTo(with.losses().mean(with.options().indexOf(FEED)));
     }
 
     /** Those that are looked after by somebody else come from the best that the rough look finds. */

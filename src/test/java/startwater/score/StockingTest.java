@@ -15,7 +15,8 @@ class StockingTest {
             .change()
             .shelf(new Scenario.Shelf(0, 0, 0, 200, 0, 40, 10, false, false, 0.3, 0))
             .made();
-    private static final Scenario NURSERY = BentDrill.beside("beside").setIn("shelf", "ripeMediaShare", 0).made();
+    private static final Scenario NURSERY =
+            BentDrill.beside("beside").setIn("shelf", "ripeMediaShare", 0).made();
 
     private static final Decision DOSE = Decision.LEAVE_ALONE.withAmmoniumChloride(20);
 

@@ -55,7 +55,9 @@ class StripWorthTest {
     /** Before anything has died all sensitivities are as likely: 3 and three times -1 cancel. */
     @Test
     void knowingTheWaterIsWorthWhatItIsOverTheMeanOfItsFish() {
-        assertThat(worth().perfect()).isCloseTo(byHand().ofPerfect(), within(1e-9)).isPositive();
+        assertThat(worth().perfect())
+                .isCloseTo(byHand().ofPerfect(), within(1e-9))
+                .isPositive();
     }
 
     /** The chances of every stop in every water, by the model that weighs a written reading. */
@@ -82,7 +84,10 @@ class StripWorthTest {
     @Test
     void aPadIsSaidToBeReadWhereItWas() {
         assertThat(worth().pads()).hasSize(Pad.values().length);
-        assertThat(worth().pads()).filteredOn(Verdict.PadWorth::read).extracting(Verdict.PadWorth::pad).containsExactly(Pad.NITRITE);
+        assertThat(worth().pads())
+                .filteredOn(Verdict.PadWorth::read)
+                .extracting(Verdict.PadWorth::pad)
+                .containsExactly(Pad.NITRITE);
         assertThat(worth().price()).isEqualTo(0.05);
     }
 
