@@ -81,6 +81,7 @@ class NotebookTest {
 
     @Test
     void whatWasNeverReadStaysUnknownWhateverIsDone() {
+        assertThat(new Notebook(WEEK).expected(Pad.AMMONIA)).isNaN();
         Notebook book = new Keeping(WEEK).comes();
         book.did(NOTHING.withChange(0.5).withSalt(100));
         assertThat(book.value(Pad.CHLORIDE)).isNaN();

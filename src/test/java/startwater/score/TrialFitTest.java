@@ -191,7 +191,8 @@ class TrialFitTest {
         assertThat(TrialFit.ofCourse(List.of(course("a", habits, 4, thirds), other)))
                 .containsExactly(DrillTrial.Reason.of("trial.course.arguable", 100.0 * 4 / 15, 20.0));
         Act salt = Act.of(Decision.LEAVE_ALONE.withSalt(1));
-        assertThat(TrialFit.ofCourse(List.of(course("a", habits, 0, Map.of(salt, 4)), other)))
-                .containsExactly(DrillTrial.Reason.of("trial.course.act", salt, 100.0, 100.0 / 3));
+        Act hold = Act.of(Decision.LEAVE_ALONE.withFeed(0));
+        assertThat(TrialFit.ofCourse(List.of(course("a", habits, 0, Map.of(salt, 4, hold, 4)), other)))
+                .containsExactly(DrillTrial.Reason.of("trial.course.act", salt, 50.0));
     }
 }
