@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import startwater.drill.Decision;
 import startwater.fish.Stressor;
@@ -43,19 +44,19 @@ class PolicyPlayTest {
     @Test
     void aStepKeepsWhatTheVerdictSays() {
         Decision hold = Decision.LEAVE_ALONE.withFeed(0);
-        Verdict v = Verdicts.on(
-                List.of(
+        Verdicts v = Verdicts.on(
+                        1,
                         Verdicts.costing(hold, Component.GROWTH, 0.5),
-                        Verdicts.dying(Decision.LEAVE_ALONE, 3, Stressor.AMMONIA),
-                        Verdicts.costing(Decision.LEAVE_ALONE.withChange(0.5), Component.WATER, 2)),
-                1,
-                12,
-                Verdict.Word.DANGEROUS);
-        PolicyPlay.Step step = PolicyPlay.Step.of(6, v);
+                        Verdicts.option(Decision.LEAVE_ALONE, Map.of(), Map.of(Stressor.AMMONIA, 3.0), 0),
+                        Verdicts.costing(Decision.LEAVE_ALONE.withChange(0.5), Component.WATER, 2))
+                .mark(12, Verdict.Word.DANGEROUS);
+        PolicyPlay.Step step = PolicyPlay.Step.of(6, v.made());
         assertThat(step).isEqualTo(new PolicyPlay.Step(6, 12, true, false, true, true, 2.5, Act.of(hold)));
         assertThat(PolicyPlay.Step.of(6, Verdicts.marked(80, Verdict.Word.COSTLY)).dangerous())
                 .isFalse();
-        assertThat(PolicyPlay.Step.of(6, Verdicts.with(v, false)).scored()).isFalse();
+        PolicyPlay.Step idle = PolicyPlay.Step.of(6, v.unscored().uncredited().made());
+        assertThat(idle.scored()).isFalse();
+        assertThat(idle.credited()).isFalse();
     }
 
     @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import startwater.drill.Decision;
 import startwater.drill.DrillRun;
 import startwater.drill.Scenario;
 import startwater.drill.Seen;
@@ -24,6 +25,14 @@ class ReviewTest {
         return Verdicts.marked(mark, Verdict.Word.SOUND);
     }
 
+    /** One that does not count. */
+    private static Verdict idle(double mark, Verdict.Word word) {
+        return Verdicts.on(0, Verdicts.costing(Decision.LEAVE_ALONE, Component.WASTE, 0.1))
+                .mark(mark, word)
+                .unscored()
+                .made();
+    }
+
     @Test
     void anOpenRunIsNotLookedBackOn() {
         DrillRun open = DrillRun.start(SHORT, 3, DrillRun.Pace.LEARNER);
@@ -32,7 +41,7 @@ class ReviewTest {
 
     @Test
     void theMarkIsTheMeanOfTheVisitsThatCount() {
-        RunSummary summary = of(sound(90), sound(60), Verdicts.with(sound(0), false));
+        RunSummary summary = of(sound(90), sound(60), idle(0, Verdict.Word.COSTLY));
         assertThat(summary.mark()).isCloseTo(75, within(1e-12));
         assertThat(summary.passed()).isTrue();
         assertThat(of(sound(70)).passed()).isTrue();
@@ -45,7 +54,7 @@ class ReviewTest {
     void oneDangerousVisitThatCountsFailsTheRun() {
         Verdict dangerous = Verdicts.marked(100, Verdict.Word.DANGEROUS);
         assertThat(of(sound(100), dangerous).passed()).isFalse();
-        assertThat(of(sound(100), Verdicts.with(dangerous, false)).passed()).isTrue();
+        assertThat(of(sound(100), idle(0, Verdict.Word.DANGEROUS)).passed()).isTrue();
         assertThat(of(sound(100), Verdicts.marked(100, Verdict.Word.COSTLY)).passed())
                 .isTrue();
     }

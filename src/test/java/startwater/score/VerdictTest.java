@@ -3,6 +3,7 @@ package startwater.score;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import startwater.drill.Decision;
@@ -17,9 +18,15 @@ class VerdictTest {
         return lines.stream().map(Verdict.Line::key).toList();
     }
 
+    private static Verdict saying(String... keys) {
+        return Verdicts.on(0, Verdicts.costing(Decision.LEAVE_ALONE, Component.WASTE, 1))
+                .saying(keys)
+                .made();
+    }
+
     @Test
     void whatLeadsIsOneLineOfEachKindInTurnAndTheRestIsFolded() {
-        Verdict v = Verdicts.saying(
+        Verdict v = saying(
                 "rule.1", "costs.best", "does.safe", "said.nothing", "said.silent", "does.mayFail", "test.again");
         assertThat(keys(v.leading())).containsExactly("said.nothing", "does.safe", "costs.best");
         assertThat(keys(v.folded())).containsExactly("rule.1", "said.silent", "does.mayFail", "test.again");
@@ -27,10 +34,10 @@ class VerdictTest {
 
     @Test
     void atMostThreeLinesLeadAndLostCreditIsTheFirst() {
-        Verdict v = Verdicts.saying("said.nothing", "does.safe", "costs.best", "credit.none");
+        Verdict v = saying("said.nothing", "does.safe", "costs.best", "credit.none");
         assertThat(keys(v.leading())).containsExactly("credit.none", "said.nothing", "does.safe");
         assertThat(keys(v.folded())).containsExactly("costs.best");
-        assertThat(Verdicts.saying("rule.1").leading()).isEmpty();
+        assertThat(saying("rule.1").leading()).isEmpty();
     }
 
     @Test
@@ -40,7 +47,7 @@ class VerdictTest {
         assertThat(v.chosen().decision()).isEqualTo(Decision.LEAVE_ALONE);
         assertThat(v.chosen().part(Component.WASTE)).isEqualTo(2);
         assertThat(v.chosen().part(Component.GROWTH)).isZero();
-        Verdict.Option dying = Verdicts.dying(Decision.LEAVE_ALONE, 3, Stressor.NITRITE);
+        Verdict.Option dying = Verdicts.option(Decision.LEAVE_ALONE, Map.of(), Map.of(Stressor.NITRITE, 3.0), 0);
         assertThat(dying.deathsBy(Stressor.NITRITE)).isEqualTo(3);
         assertThat(dying.deathsBy(Stressor.AMMONIA)).isZero();
     }

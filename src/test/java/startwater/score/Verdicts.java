@@ -1,146 +1,133 @@
 package startwater.score;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import startwater.drill.Decision;
 import startwater.fish.Stressor;
 
-/** Verdicts put together by hand, so that what is made of one can be seen apart from how it comes about. */
+/** A verdict put together by hand, so that what is made of one can be seen apart from how it comes about. */
 final class Verdicts {
     static final double STOCK = 100;
     static final double DAYS = 7;
     static final Verdict.Information NO_TEST = new Verdict.Information(0, 0.02, 0, List.of());
 
-    private Verdicts() {}
+    private final List<Verdict.Option> options;
+    private final int own;
+    private double error = 0.01;
+    private double mark = 50;
+    private Verdict.Word word = Verdict.Word.COSTLY;
+    private boolean scored = true;
+    private boolean credited = true;
+    private Verdict.Variable decisive = Verdict.Variable.TOXIC_AMMONIA;
+    private Verdict.Information information = NO_TEST;
+    private List<Verdict.Line> lines = List.of();
 
-    /** An option with these deaths, fish, all by one cause, and no other loss. */
-    static Verdict.Option dying(Decision d, double deaths, Stressor cause) {
-        List<Double> byCause = zeros(Stressor.COUNT);
-        byCause.set(cause.ordinal(), deaths);
-        List<Double> parts = zeros(Component.values().length);
-        parts.set(Component.DEATHS.ordinal(), 100 * deaths / STOCK);
-        return option(d, deaths, 0, byCause, parts);
+    private Verdicts(List<Verdict.Option> options, int own) {
+        this.options = options;
+        this.own = own;
     }
 
-    /** An option in which nothing dies and one part of the loss counts, % of the stock. */
-    static Verdict.Option costing(Decision d, Component part, double loss) {
-        List<Double> parts = zeros(Component.values().length);
-        parts.set(part.ordinal(), loss);
-        return option(d, 0, 0, zeros(Stressor.COUNT), parts);
+    /** On these options, best first. @param own place of the choice */
+    static Verdicts on(int own, Verdict.Option... options) {
+        return new Verdicts(List.of(options), own);
     }
 
-    static Verdict.Option option(
-            Decision d, double deaths, double beside, List<Double> byCause, List<Double> parts) {
-        double loss = parts.stream().mapToDouble(p -> p).sum();
-        return new Verdict.Option(d, deaths, deaths, deaths, beside, byCause, parts, loss, false, false);
+    /** The worse of two options was chosen. */
+    static Verdict marked(double mark, Verdict.Word word) {
+        Verdicts v = on(
+                1,
+                costing(Decision.LEAVE_ALONE.withFeed(0), Component.GROWTH, 1),
+                costing(Decision.LEAVE_ALONE, Component.WASTE, 2));
+        return v.mark(mark, word).made();
     }
 
-    static List<Double> zeros(int count) {
-        return Arrays.asList(Collections.nCopies(count, 0.0).toArray(new Double[0]));
+    Verdicts error(double percent) {
+        error = percent;
+        return this;
     }
 
-    /** A credited verdict on these options, best first, that counts. */
-    static Verdict on(List<Verdict.Option> options, int own, double mark, Verdict.Word word) {
+    Verdicts mark(double value, Verdict.Word said) {
+        mark = value;
+        word = said;
+        return this;
+    }
+
+    Verdicts unscored() {
+        scored = false;
+        return this;
+    }
+
+    Verdicts uncredited() {
+        credited = false;
+        return this;
+    }
+
+    Verdicts decidedBy(Verdict.Variable variable) {
+        decisive = variable;
+        return this;
+    }
+
+    Verdicts information(Verdict.Information worth) {
+        information = worth;
+        return this;
+    }
+
+    Verdicts saying(String... keys) {
+        lines = IntStream.range(0, keys.length)
+                .mapToObj(i -> new Verdict.Line(keys[i], Verdict.Line.Severity.FACT, List.of(i)))
+                .toList();
+        return this;
+    }
+
+    Verdict made() {
         return new Verdict(
                 options,
                 own,
                 options.get(own).loss() - options.get(0).loss(),
-                0.01,
+                error,
                 mark,
                 word,
-                true,
+                scored,
                 false,
                 STOCK,
                 DAYS,
-                path(Verdict.Variable.TOXIC_AMMONIA),
+                new Verdict.Path(decisive, List.of(), List.of(), List.of(), 1, 12, Double.NaN),
                 List.of(),
                 null,
                 0,
-                true,
-                NO_TEST,
-                List.of());
-    }
-
-    static Verdict.Path path(Verdict.Variable variable) {
-        return new Verdict.Path(variable, List.of(), List.of(), List.of(), 1, 12, Double.NaN);
-    }
-
-    /** Two options of which the worse was chosen, or the better. */
-    static Verdict marked(double mark, Verdict.Word word) {
-        return on(
-                List.of(
-                        costing(Decision.LEAVE_ALONE.withFeed(0), Component.GROWTH, 1),
-                        costing(Decision.LEAVE_ALONE, Component.WASTE, 2)),
-                1,
-                mark,
-                word);
-    }
-
-    static Verdict with(Verdict v, boolean scored) {
-        return new Verdict(
-                v.options(),
-                v.own(),
-                v.regret(),
-                v.standardError(),
-                v.mark(),
-                v.word(),
-                scored,
-                v.arguable(),
-                v.stock(),
-                v.days(),
-                v.decisive(),
-                v.ranges(),
-                v.foresight(),
-                v.surprise(),
-                v.credited(),
-                v.information(),
-                v.lines());
-    }
-
-    static Verdict with(Verdict v, Verdict.Path decisive, boolean credited, Verdict.Information information) {
-        return new Verdict(
-                v.options(),
-                v.own(),
-                v.regret(),
-                v.standardError(),
-                v.mark(),
-                v.word(),
-                v.scored(),
-                v.arguable(),
-                v.stock(),
-                v.days(),
-                decisive,
-                v.ranges(),
-                v.foresight(),
-                v.surprise(),
                 credited,
                 information,
-                v.lines());
+                lines);
     }
 
-    static Verdict saying(String... keys) {
-        Verdict v = marked(50, Verdict.Word.COSTLY);
-        return new Verdict(
-                v.options(),
-                v.own(),
-                v.regret(),
-                v.standardError(),
-                v.mark(),
-                v.word(),
-                v.scored(),
-                v.arguable(),
-                v.stock(),
-                v.days(),
-                v.decisive(),
-                v.ranges(),
-                v.foresight(),
-                v.surprise(),
-                v.credited(),
-                v.information(),
-                IntStream.range(0, keys.length)
-                        .mapToObj(i -> new Verdict.Line(keys[i], Verdict.Line.Severity.FACT, List.of(i)))
-                        .toList());
+    /** An option in which nothing dies and one part of the loss counts, % of the stock. */
+    static Verdict.Option costing(Decision d, Component part, double loss) {
+        return option(d, Map.of(part, loss), Map.of(), 0);
+    }
+
+    /**
+     * An option.
+     *
+     * @param parts of its loss beside deaths, % of the stock
+     * @param deaths by cause, fish
+     * @param beside of them in the nursery, fish
+     */
+    static Verdict.Option option(
+            Decision d, Map<Component, Double> parts, Map<Stressor, Double> deaths, double beside) {
+        List<Double> byPart = zeros(Component.values().length);
+        parts.forEach((part, loss) -> byPart.set(part.ordinal(), loss));
+        List<Double> byCause = zeros(Stressor.COUNT);
+        deaths.forEach((cause, fish) -> byCause.set(cause.ordinal(), fish));
+        double dead = deaths.values().stream().mapToDouble(f -> f).sum();
+        byPart.set(Component.DEATHS.ordinal(), 100 * dead / STOCK);
+        double loss = byPart.stream().mapToDouble(p -> p).sum();
+        return new Verdict.Option(d, dead, dead, dead, beside, byCause, byPart, loss, false, false);
+    }
+
+    private static List<Double> zeros(int count) {
+        return new ArrayList<>(Collections.nCopies(count, 0.0));
     }
 }
