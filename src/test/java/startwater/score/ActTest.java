@@ -21,27 +21,54 @@ class ActTest {
     @Test
     void theFeedingComesFirstInThreeKinds() {
         Map<Double, String> kinds = new TreeMap<>(Map.of(
-                0.0, "hold", 0.1, "half-feed", 0.5, "half-feed", 0.74, "half-feed", 0.75, "full-feed", 1.0, "full-feed",
-                2.0, "full-feed"));
+                0.0,
+                "hold",
+                0.1,
+                "half-feed",
+                0.5,
+                "half-feed",
+                0.74,
+                "half-feed",
+                0.75,
+                "full-feed",
+                1.0,
+                "full-feed",
+                2.0,
+                "full-feed"));
         kinds.forEach((feed, kind) -> assertThat(code(NOTHING.withFeed(feed))).isEqualTo(kind));
     }
 
     @Test
     void aChangeCountsInQuartersOfTheWaterAndAtLeastOne() {
         Map<Double, String> kinds = Map.of(
-                0.05, "change-1", 0.25, "change-1", 0.37, "change-1", 0.38, "change-2", 0.5, "change-2", 0.75,
-                "change-3", 0.95, "change-4");
+                0.05,
+                "change-1",
+                0.25,
+                "change-1",
+                0.37,
+                "change-1",
+                0.38,
+                "change-2",
+                0.5,
+                "change-2",
+                0.75,
+                "change-3",
+                0.95,
+                "change-4");
         kinds.forEach(
                 (change, kind) -> assertThat(code(NOTHING.withChange(change))).isEqualTo("full-feed+" + kind));
         assertThat(code(NOTHING.withChange(0.5).withNeutralise(false))).isEqualTo("full-feed+raw-change-2");
-        assertThat(code(NOTHING.withNeutralise(false))).as("no water, nothing raw").isEqualTo("full-feed");
+        assertThat(code(NOTHING.withNeutralise(false)))
+                .as("no water, nothing raw")
+                .isEqualTo("full-feed");
     }
 
     @Test
     void stockingCountsInFifthsOfThePlannedFishAndAtLeastOne() {
         Map<Double, String> kinds =
                 Map.of(0.02, "stock-1", 0.2, "stock-1", 0.31, "stock-2", 0.5, "stock-3", 1.0, "stock-5");
-        kinds.forEach((share, kind) -> assertThat(code(NOTHING.withStock(share))).isEqualTo("full-feed+" + kind));
+        kinds.forEach(
+                (share, kind) -> assertThat(code(NOTHING.withStock(share))).isEqualTo("full-feed+" + kind));
     }
 
     @Test

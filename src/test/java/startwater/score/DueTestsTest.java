@@ -16,8 +16,7 @@ class DueTestsTest {
     /** The pads that are due so many hours after all were read. */
     private static Set<Pad> dueAfter(int hours, Keeping keeper, double ammonia, double nitrite) {
         keeper.hours = hours;
-        keeper.comes(
-                Pad.AMMONIA, ammonia, Pad.NITRITE, nitrite, Pad.PH, 8, Pad.ALKALINITY, 120, Pad.CHLORIDE, 200);
+        keeper.comes(Pad.AMMONIA, ammonia, Pad.NITRITE, nitrite, Pad.PH, 8, Pad.ALKALINITY, 120, Pad.CHLORIDE, 200);
         return DueTests.pads(keeper.comes());
     }
 
@@ -75,22 +74,27 @@ class DueTestsTest {
     /** Without fish nothing is fed: at most twice the 3 mg/L that were there, and half for the strip's blur. */
     @Test
     void moreNitrogenThanCanBeThereIsOdd() {
-        assertThat(fishlessOdd(new double[] {2, 1, 8}, new double[] {3, 3.4, 8})).isFalse();
-        assertThat(fishlessOdd(new double[] {2, 1, 8}, new double[] {3, 3.6, 8})).isTrue();
-        assertThat(fishlessOdd(new double[] {2, 1, 8}, new double[] {6.6, 0, 8})).isTrue();
+        assertThat(fishlessOdd(new double[] {2, 1, 8}, new double[] {3, 3.4, 8}))
+                .isFalse();
+        assertThat(fishlessOdd(new double[] {2, 1, 8}, new double[] {3, 3.6, 8}))
+                .isTrue();
+        assertThat(fishlessOdd(new double[] {2, 1, 8}, new double[] {6.6, 0, 8}))
+                .isTrue();
     }
 
     /** A filter may clear 4 mg/L in a day, and three quarters of what was there. */
     @Test
     void aGreaterFallThanAFilterCanClearIsOdd() {
-        assertThat(fishlessOdd(new double[] {4, 2, 8}, new double[] {1, 0.4, 8})).isTrue();
+        assertThat(fishlessOdd(new double[] {4, 2, 8}, new double[] {1, 0.4, 8}))
+                .isTrue();
         assertThat(fishlessOdd(new double[] {4, 2, 8}, new double[] {1, 0.6, 8}))
                 .as("over a quarter is left")
                 .isFalse();
         assertThat(fishlessOdd(new double[] {3, 1, 8}, new double[] {0, 0, 8}))
                 .as("4 in all")
                 .isFalse();
-        assertThat(fishlessOdd(new double[] {3, 1.1, 8}, new double[] {0, 0, 8})).isTrue();
+        assertThat(fishlessOdd(new double[] {3, 1.1, 8}, new double[] {0, 0, 8}))
+                .isTrue();
         assertThat(fishlessOdd(new double[] {3, 1.5, 8}, new double[] {0.5, 0.3, 8}))
                 .as("3.7 in all")
                 .isFalse();

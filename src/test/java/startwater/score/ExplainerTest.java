@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import startwater.drill.Decision;
 import startwater.drill.Decision.FilterCare;
@@ -51,8 +50,10 @@ class ExplainerTest {
     }
 
     private static Line line(List<Line> lines, String key) {
-        return lines.stream().filter(l -> l.key().equals(key)).findFirst().orElseThrow(() -> new AssertionError(
-                key + " is not in " + keys(lines, "")));
+        return lines.stream()
+                .filter(l -> l.key().equals(key))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(key + " is not in " + keys(lines, "")));
     }
 
     private static void tells(Line line, Line.Severity severity, Object... parameters) {
@@ -83,8 +84,7 @@ class ExplainerTest {
     @Test
     void whoWroteNothingIsToldAndOfALongSilenceToo() {
         Setting unread = Setting.unread(RIPE.scenario);
-        assertThat(keys(lines(unread, FINE), "said."))
-                .startsWith("said.nothing", "said.silent");
+        assertThat(keys(lines(unread, FINE), "said.")).startsWith("said.nothing", "said.silent");
         assertThat(keys(lines(RIPE, FINE), "said.")).doesNotContain("said.nothing", "said.silent");
     }
 
@@ -92,25 +92,9 @@ class ExplainerTest {
     @Test
     void ammoniaIsWorkedOutStepByStep() {
         Notebook book = new Keeping(RIPE.scenario).comes(Pad.AMMONIA, 2, Pad.PH, 8);
-        tells(
-                line(lines(book, FINE), "said.ammonia.harms"),
-                Line.Severity.HARM,
-                2,
-                8,
-                26,
-                5.735,
-                0.11470,
-                0.05);
+        tells(line(lines(book, FINE), "said.ammonia.harms"), Line.Severity.HARM, 2, 8, 26, 5.735, 0.11470, 0.05);
         book = new Keeping(RIPE.scenario).comes(Pad.AMMONIA, 0.8, Pad.PH, 8);
-        tells(
-                line(lines(book, FINE), "said.ammonia.under"),
-                Line.Severity.FACT,
-                0.8,
-                8,
-                26,
-                5.735,
-                0.04588,
-                0.05);
+        tells(line(lines(book, FINE), "said.ammonia.under"), Line.Severity.FACT, 0.8, 8, 26, 5.735, 0.04588, 0.05);
         assertThat(said(Pad.AMMONIA, 2)).doesNotContain("said.ammonia.harms", "said.ammonia.under");
     }
 
@@ -131,12 +115,7 @@ class ExplainerTest {
                 90,
                 100);
         keeper = new Keeping(RIPE.scenario);
-        tells(
-                line(lines(keeper.comes(Pad.NITRITE, 1), FINE), "said.nitrite.unread"),
-                Line.Severity.HARM,
-                1,
-                15,
-                100);
+        tells(line(lines(keeper.comes(Pad.NITRITE, 1), FINE), "said.nitrite.unread"), Line.Severity.HARM, 1, 15, 100);
         assertThat(said(Pad.NITRITE, 0.09, Pad.CHLORIDE, 0)).noneMatch(k -> k.startsWith("said.nitrite"));
         assertThat(said(Pad.NITRITE, 0.1, Pad.CHLORIDE, 0)).contains("said.nitrite.short");
         assertThat(said(Pad.CHLORIDE, 0)).noneMatch(k -> k.startsWith("said.nitrite"));
@@ -167,7 +146,9 @@ class ExplainerTest {
         keeper.oxygenMgPerL = 4.9;
         tells(line(lines(keeper.comes(), FINE), "said.oxygen.low"), Line.Severity.HARM, 4.9, 4);
         keeper.air = false;
-        assertThat(keys(lines(keeper.comes(), FINE), "said.")).contains("said.air.off").doesNotContain("said.oxygen.low");
+        assertThat(keys(lines(keeper.comes(), FINE), "said."))
+                .contains("said.air.off")
+                .doesNotContain("said.oxygen.low");
         keeper.air = true;
         keeper.oxygenMgPerL = 5;
         assertThat(keys(lines(keeper.comes(), FINE), "said.")).doesNotContain("said.air.off", "said.oxygen.low");
@@ -206,8 +187,7 @@ class ExplainerTest {
         Scenario s = RIPE.scenario;
         Scenario.Source o = s.source();
         return s.change()
-                .source(new Scenario.Source(
-                        o.temperatureC(), o.ph(), alkalinity, 0, 1, o.chlorideMgPerL(), 0, 0, 0))
+                .source(new Scenario.Source(o.temperatureC(), o.ph(), alkalinity, 0, 1, o.chlorideMgPerL(), 0, 0, 0))
                 .made();
     }
 
@@ -266,7 +246,12 @@ class ExplainerTest {
     void itIsToldWhenWhatDecidesPassesTheLine() {
         Setting unripe = Setting.of(Setting.young(1, 0.003));
         Paths paths = unripe.paths();
-        tells(line(lines(unripe, decidedBy(Variable.CHLORINE)), "does.safe"), Line.Severity.OWN, Variable.CHLORINE, 0, 0.01);
+        tells(
+                line(lines(unripe, decidedBy(Variable.CHLORINE)), "does.safe"),
+                Line.Severity.OWN,
+                Variable.CHLORINE,
+                0,
+                0.01);
         Verdict.Band own = paths.peak(Variable.TOXIC_AMMONIA, false);
         Verdict.Band best = paths.peak(Variable.TOXIC_AMMONIA, true);
         tells(
@@ -335,8 +320,10 @@ class ExplainerTest {
     @Test
     void theBestChoiceCostsWhatItCosts() {
         assertThat(costKeys(FINE)).containsExactly("costs.best");
-        assertThat(costKeys(Verdicts.on(0, dying(NOTHING, 0, 0.04, 0, 0)).made())).containsExactly("costs.best");
-        assertThat(costKeys(Verdicts.on(0, dying(NOTHING, 0, 0.05, 0, 0)).made())).containsExactly("costs.best.deaths");
+        assertThat(costKeys(Verdicts.on(0, dying(NOTHING, 0, 0.04, 0, 0)).made()))
+                .containsExactly("costs.best");
+        assertThat(costKeys(Verdicts.on(0, dying(NOTHING, 0, 0.05, 0, 0)).made()))
+                .containsExactly("costs.best.deaths");
         List<Line> lines = costs(Verdicts.on(0, dying(NOTHING, 0, 4, 0, 1)).made());
         assertThat(keys(lines, "")).containsExactly("costs.best.deaths", "costs.where");
         tells(lines.get(0), Line.Severity.BEST, 4, Verdicts.STOCK, Verdicts.DAYS);
@@ -347,9 +334,11 @@ class ExplainerTest {
     @Test
     void aChoiceThatCannotBeToldFromTheBestIsAsGood() {
         Verdict.Option best = Verdicts.costing(HOLD, Component.GROWTH, 0);
-        assertThat(costKeys(Verdicts.on(1, best, Verdicts.costing(NOTHING, Component.WASTE, 0.05)).made()))
+        assertThat(costKeys(Verdicts.on(1, best, Verdicts.costing(NOTHING, Component.WASTE, 0.05))
+                        .made()))
                 .containsExactly("costs.best");
-        assertThat(costKeys(Verdicts.on(1, best, Verdicts.costing(NOTHING, Component.WASTE, 0.06)).made()))
+        assertThat(costKeys(Verdicts.on(1, best, Verdicts.costing(NOTHING, Component.WASTE, 0.06))
+                        .made()))
                 .containsExactly("costs.part");
         for (double waste : new double[] {0.5, 0.7}) {
             Verdict v = Verdicts.on(1, best, Verdicts.costing(NOTHING, Component.WASTE, waste))
@@ -361,8 +350,8 @@ class ExplainerTest {
 
     @Test
     void deathsOverTheBestAreToldWithTheirCause() {
-        List<Line> lines = costs(
-                Verdicts.on(1, dying(HOLD, 0, 0.5, 0.5, 0), dying(NOTHING, 0, 1, 3, 0)).made());
+        List<Line> lines = costs(Verdicts.on(1, dying(HOLD, 0, 0.5, 0.5, 0), dying(NOTHING, 0, 1, 3, 0))
+                .made());
         assertThat(keys(lines, "")).containsExactly("costs.deaths", "costs.cause");
         tells(lines.get(0), Line.Severity.OWN, 4, Verdicts.STOCK, Verdicts.DAYS, HOLD, 1);
         tells(lines.get(1), Line.Severity.FACT, Stressor.NITRITE, 75);
@@ -371,15 +360,18 @@ class ExplainerTest {
     /** The cause is the one that the choice adds most to; it is named over three fifths. */
     @Test
     void theCauseIsWhatTheChoiceAddsAndNamedOverThreeFifths() {
-        assertThat(costKeys(Verdicts.on(1, dying(HOLD, 0, 0, 2.8, 0), dying(NOTHING, 0, 1, 3, 0)).made()))
+        assertThat(costKeys(Verdicts.on(1, dying(HOLD, 0, 0, 2.8, 0), dying(NOTHING, 0, 1, 3, 0))
+                        .made()))
                 .as("a quarter by ammonia, which was added")
                 .containsExactly("costs.deaths");
-        assertThat(costKeys(Verdicts.on(1, dying(HOLD, 0, 0, 0, 0), dying(NOTHING, 0, 2, 3, 0)).made()))
+        assertThat(costKeys(Verdicts.on(1, dying(HOLD, 0, 0, 0, 0), dying(NOTHING, 0, 2, 3, 0))
+                        .made()))
                 .containsExactly("costs.deaths");
-        List<Line> lines =
-                costs(Verdicts.on(1, dying(HOLD, 0, 0, 0, 0), dying(NOTHING, 0, 3.1, 1.9, 0)).made());
+        List<Line> lines = costs(Verdicts.on(1, dying(HOLD, 0, 0, 0, 0), dying(NOTHING, 0, 3.1, 1.9, 0))
+                .made());
         tells(line(lines, "costs.cause"), Line.Severity.FACT, Stressor.AMMONIA, 62);
-        lines = costs(Verdicts.on(1, dying(HOLD, 0, 4.9, 0, 0), dying(NOTHING, 0, 5, 8, 0)).made());
+        lines = costs(Verdicts.on(1, dying(HOLD, 0, 4.9, 0, 0), dying(NOTHING, 0, 5, 8, 0))
+                .made());
         tells(line(lines, "costs.cause"), Line.Severity.FACT, Stressor.NITRITE, 100 * 8 / 13.0);
     }
 
@@ -401,23 +393,23 @@ class ExplainerTest {
     /** Of two waters: hardly any is a twentieth of them. */
     @Test
     void itIsToldInWhichWaterTheyDie() {
-        assertThat(where(4, 0.04)).isNull();
-        tells(where(4, 0.05), Line.Severity.FACT, 0.05, 3.95);
-        tells(where(4, 0.06), Line.Severity.FACT, 0.06, 3.94);
-        tells(where(4, 3.7), Line.Severity.FACT, 3.7, 0.3);
-        tells(where(4, 3.9), Line.Severity.FACT, 97.5);
-        tells(where(0.5, 0.46), Line.Severity.FACT, 92);
-        tells(where(0.5, 0.44), Line.Severity.FACT, 0.44, 0.06);
-        tells(where(4, 4), Line.Severity.FACT, 100);
-        Verdict costly = Verdicts.on(1, dying(HOLD, 0, 0, 0, 0), dying(NOTHING, 0, 4, 0, 1)).made();
+        assertThat(where(4, 0.04)).isEmpty();
+        tells(where(4, 0.05).get(0), Line.Severity.FACT, 0.05, 3.95);
+        tells(where(4, 0.06).get(0), Line.Severity.FACT, 0.06, 3.94);
+        tells(where(4, 3.7).get(0), Line.Severity.FACT, 3.7, 0.3);
+        tells(where(4, 3.9).get(0), Line.Severity.FACT, 97.5);
+        tells(where(0.5, 0.46).get(0), Line.Severity.FACT, 92);
+        tells(where(0.5, 0.44).get(0), Line.Severity.FACT, 0.44, 0.06);
+        tells(where(4, 4).get(0), Line.Severity.FACT, 100);
+        Verdict costly = Verdicts.on(1, dying(HOLD, 0, 0, 0, 0), dying(NOTHING, 0, 4, 0, 1))
+                .made();
         assertThat(costKeys(costly)).containsExactly("costs.deaths", "costs.where", "costs.cause");
     }
 
-    private static @Nullable Line where(double deaths, double beside) {
+    private static List<Line> where(double deaths, double beside) {
         return costs(Verdicts.on(0, dying(NOTHING, 0, deaths, 0, beside)).made()).stream()
                 .filter(l -> l.key().equals("costs.where") || l.key().equals("costs.nursery"))
-                .findFirst()
-                .orElse(null);
+                .toList();
     }
 
     @Test
@@ -432,13 +424,14 @@ class ExplainerTest {
         Line part = line(costs(Verdicts.on(1, best, own).made()), "costs.part");
         tells(part, Line.Severity.OWN, Component.STRESS, 0.9, 0.1, HOLD);
         for (double more : new double[] {0.04, 0.06}) {
-            Verdict.Option little = Verdicts.option(
-                    NOTHING, Map.of(Component.WATER, 2 + more), Map.of(Stressor.AMMONIA, 3.0), 0);
+            Verdict.Option little =
+                    Verdicts.option(NOTHING, Map.of(Component.WATER, 2 + more), Map.of(Stressor.AMMONIA, 3.0), 0);
             assertThat(keys(costs(Verdicts.on(1, best, little).made()), "costs.part"))
                     .hasSize(more < 0.05 ? 0 : 1);
         }
         Verdict.Option idle = Verdicts.option(HOLD, Map.of(Component.GROWTH, 0.2), Map.of(), 0);
-        Verdict grown = Verdicts.on(1, idle, Verdicts.costing(NOTHING, Component.GROWTH, 0.5)).made();
+        Verdict grown = Verdicts.on(1, idle, Verdicts.costing(NOTHING, Component.GROWTH, 0.5))
+                .made();
         tells(line(costs(grown), "costs.part"), Line.Severity.OWN, Component.GROWTH, 0.5, 0.2, HOLD);
         Verdict wasted = Verdicts.on(
                         1,
@@ -451,9 +444,7 @@ class ExplainerTest {
     @Test
     void decisionsWithoutFishAreToldWithoutTheFeed() {
         Verdict v = Verdicts.on(
-                        1,
-                        Verdicts.costing(HOLD, Component.DELAY, 0),
-                        Verdicts.costing(NOTHING, Component.DELAY, 1))
+                        1, Verdicts.costing(HOLD, Component.DELAY, 0), Verdicts.costing(NOTHING, Component.DELAY, 1))
                 .made();
         Notebook fishless = new Keeping(TrialScenario.fishless()).comes();
         assertThat(line(lines(fishless, v), "costs.part").parameters()).contains(new Verdict.WithoutFish(HOLD));
@@ -487,7 +478,8 @@ class ExplainerTest {
     }
 
     private static List<String> rules(Decision chosen, Keeping keeper, Object... readings) {
-        Verdict v = Verdicts.on(0, Verdicts.costing(chosen, Component.WASTE, 0.1)).made();
+        Verdict v =
+                Verdicts.on(0, Verdicts.costing(chosen, Component.WASTE, 0.1)).made();
         return keys(lines(keeper.comes(readings), v), "rule.");
     }
 

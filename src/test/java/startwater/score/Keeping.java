@@ -16,7 +16,10 @@ final class Keeping {
 
     double temperatureC = 26;
     double oxygenMgPerL = 7;
-    @Nullable FishMood mood;
+
+    @Nullable
+    FishMood mood;
+
     boolean air = true;
     int flowPercent = 100;
     int found;

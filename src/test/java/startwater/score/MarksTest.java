@@ -146,6 +146,7 @@ class MarksTest {
         DrillRun run =
                 DrillRun.start(Library.shipped().scenario("hungry-second-week").get(), 1, DrillRun.Pace.LEARNER);
         run.write(new Written(Pad.AMMONIA, 4, 1, 3));
-        assertThat(ReadingMark.of(run, run.now())).isEqualTo(new ReadingMark(1, 0, new ReadingMark.Off(Pad.AMMONIA, 9)));
+        assertThat(ReadingMark.of(run, run.now()))
+                .isEqualTo(new ReadingMark(1, 0, new ReadingMark.Off(Pad.AMMONIA, 9)));
     }
 }

@@ -126,7 +126,9 @@ class NotebookTest {
         assertThat(book.hoursToNextVisit()).isEqualTo(36);
         assertThat(book.minute()).isEqualTo(10 * Calendar.DAY + 720);
         book.did(NOTHING);
-        assertThat(keeper.comes().hoursSinceBuffer()).as("a decision without it").isEqualTo(48);
+        assertThat(keeper.comes().hoursSinceBuffer())
+                .as("a decision without it")
+                .isEqualTo(48);
     }
 
     @Test

@@ -28,9 +28,7 @@ class PoliciesTest {
     }
 
     private static Object[] toxic(double toxic, double nitrite) {
-        return new Object[] {
-            Pad.AMMONIA, toxic / UnionisedAmmonia.fraction(PH, 26), Pad.NITRITE, nitrite, Pad.PH, PH
-        };
+        return new Object[] {Pad.AMMONIA, toxic / UnionisedAmmonia.fraction(PH, 26), Pad.NITRITE, nitrite, Pad.PH, PH};
     }
 
     @Test
@@ -131,11 +129,9 @@ class PoliciesTest {
     void whoDosesAndHopesGivesAPinchOfEachOrFourMoreOfAmmonia() {
         Notebook book = keeper.book;
         Decision d = does(Habit.DOSES_AND_HOPES);
-        assertThat(d)
-                .isEqualTo(NOTHING.withSalt(book.saltFor(10)).withBicarbonate(book.bicarbonateFor(10)));
+        assertThat(d).isEqualTo(NOTHING.withSalt(book.saltFor(10)).withBicarbonate(book.bicarbonateFor(10)));
         keeper = new Keeping(TrialScenario.fishless());
-        assertThat(does(Habit.DOSES_AND_HOPES))
-                .isEqualTo(NOTHING.withAmmoniumChloride(keeper.book.ammoniumFor(4)));
+        assertThat(does(Habit.DOSES_AND_HOPES)).isEqualTo(NOTHING.withAmmoniumChloride(keeper.book.ammoniumFor(4)));
         keeper.book.did(NOTHING.withAmmoniumChloride(195));
         assertThat(does(Habit.DOSES_AND_HOPES)).isEqualTo(NOTHING.withAmmoniumChloride(5));
     }

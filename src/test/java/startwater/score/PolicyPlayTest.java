@@ -52,7 +52,8 @@ class PolicyPlayTest {
                 .mark(12, Verdict.Word.DANGEROUS);
         PolicyPlay.Step step = PolicyPlay.Step.of(6, v.made());
         assertThat(step).isEqualTo(new PolicyPlay.Step(6, 12, true, false, true, true, 2.5, Act.of(hold)));
-        assertThat(PolicyPlay.Step.of(6, Verdicts.marked(80, Verdict.Word.COSTLY)).dangerous())
+        assertThat(PolicyPlay.Step.of(6, Verdicts.marked(80, Verdict.Word.COSTLY))
+                        .dangerous())
                 .isFalse();
         PolicyPlay.Step idle = PolicyPlay.Step.of(6, v.unscored().uncredited().made());
         assertThat(idle.scored()).isFalse();

@@ -14,8 +14,7 @@ import startwater.drill.Seen;
 /** The look back on a whole run, on two days of a second week. */
 class ReviewTest {
     private static final Scenario SHORT = PolicyPlayerTest.shortened(TrialScenario.secondWeek(15));
-    private static final DrillRun RUN =
-            PolicyPlayer.play(SHORT, Policies.byId("hold-feed"), 3, DrillRun.Pace.LEARNER);
+    private static final DrillRun RUN = PolicyPlayer.play(SHORT, Policies.byId("hold-feed"), 3, DrillRun.Pace.LEARNER);
 
     private static RunSummary of(Verdict... verdicts) {
         return Review.of(RUN, List.of(verdicts));

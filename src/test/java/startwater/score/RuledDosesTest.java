@@ -61,8 +61,7 @@ class RuledDosesTest {
     }
 
     private static Notebook sour(double alkalinity, double toxic) {
-        return reading(
-                Pad.ALKALINITY, alkalinity, Pad.PH, PH, Pad.AMMONIA, toxic / UnionisedAmmonia.fraction(PH, 26));
+        return reading(Pad.ALKALINITY, alkalinity, Pad.PH, PH, Pad.AMMONIA, toxic / UnionisedAmmonia.fraction(PH, 26));
     }
 
     @Test

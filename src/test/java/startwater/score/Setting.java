@@ -22,8 +22,8 @@ final class Setting {
     private Setting(Scenario scenario, DrillLog log, Losses losses, int own) {
         this.scenario = scenario;
         Belief belief = Belief.of(scenario, log, WATERS);
-        Notebook book = Notebook.of(
-                scenario, belief.calendar(), List.of(log.last().undecided()));
+        Notebook book =
+                Notebook.of(scenario, belief.calendar(), List.of(log.last().undecided()));
         scored = new Scored(belief, book, new Rollout(belief, book), OPTIONS, own, losses);
     }
 
@@ -32,8 +32,7 @@ final class Setting {
         return TrialScenario.secondWeek(15)
                 .change()
                 .start(new Scenario.Start(days, List.of(new Scenario.Before(0, 0.5, 0.1, 0, 0, 0))))
-                .unknowns(Map.of(
-                        Unknown.AOB_SEED, new Prior.Known(filter), Unknown.NOB_SEED, new Prior.Known(filter)))
+                .unknowns(Map.of(Unknown.AOB_SEED, new Prior.Known(filter), Unknown.NOB_SEED, new Prior.Known(filter)))
                 .made();
     }
 
@@ -62,7 +61,6 @@ final class Setting {
 
     /** The same where the keeper's books say otherwise. */
     Scored with(Notebook book) {
-        return new Scored(
-                scored.belief(), book, scored.rollout(), scored.options(), scored.own(), scored.losses());
+        return new Scored(scored.belief(), book, scored.rollout(), scored.options(), scored.own(), scored.losses());
     }
 }

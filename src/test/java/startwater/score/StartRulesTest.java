@@ -113,10 +113,11 @@ class StartRulesTest {
     void ammoniaIsToppedUpToTwoWhereItReadsUnderOne() {
         Keeping keeper = morning(BOUGHT);
         assertThat(fishless(keeper, 1, 3).ammoniumChlorideG()).isZero();
-        assertThat(fishless(keeper, 0.9, 3).ammoniumChlorideG())
-                .isCloseTo(keeper.book.ammoniumFor(1.1), within(0.051));
+        assertThat(fishless(keeper, 0.9, 3).ammoniumChlorideG()).isCloseTo(keeper.book.ammoniumFor(1.1), within(0.051));
         keeper.book.did(Decision.LEAVE_ALONE.withAmmoniumChloride(keeper.book.ammoniumLeftG() - 0.5));
-        assertThat(fishless(keeper, 0, 3).ammoniumChlorideG()).as("all that is left").isEqualTo(0.5);
+        assertThat(fishless(keeper, 0, 3).ammoniumChlorideG())
+                .as("all that is left")
+                .isEqualTo(0.5);
     }
 
     @Test
@@ -265,6 +266,8 @@ class StartRulesTest {
         Decision more = calm(ramping(WITHOUT_BAG, 180, 420));
         assertThat(more.stock()).isEqualTo(0.3);
         assertThat(more.ripeMedia()).isEqualTo(180.0 / 420, within(1e-9));
-        assertThat(calm(ramping(BESIDE, 180, 420)).ripeMedia()).as("a bag of its own").isZero();
+        assertThat(calm(ramping(BESIDE, 180, 420)).ripeMedia())
+                .as("a bag of its own")
+                .isZero();
     }
 }

@@ -154,8 +154,8 @@ class TrialFitTest {
         Scenario s = exposing(TrialScenario.secondWeek(15), List.of());
         assertThatThrownBy(() -> TrialFit.faults(s, List.of(row("optimal", 95, 0)), null))
                 .hasMessage("Trial: no row for careful");
-        DrillTrial trial = new DrillTrial(
-                "a", true, List.of(), List.of(row("careful", 90, 0)), null, List.of(), 0, 0, Map.of());
+        DrillTrial trial =
+                new DrillTrial("a", true, List.of(), List.of(row("careful", 90, 0)), null, List.of(), 0, 0, Map.of());
         assertThat(trial.row("careful").mark()).isEqualTo(90);
         assertThatThrownBy(() -> trial.row("optimal")).hasMessage("Trial: no row for optimal");
     }

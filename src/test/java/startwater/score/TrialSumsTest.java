@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -82,9 +81,11 @@ class TrialSumsTest {
     /** Outcomes of 0.1 to 0.4 over four tanks; the search is played on the two that are marked alone. */
     @Test
     void aRowHasTheMeansOfItsPlays() {
-        DrillTrial trial = trial(plan(4, 2, 2, 0), (policy, seed, judged) -> judged.equals("NONE")
-                ? play(seed / 10.0)
-                : play(seed / 100.0, step(0, seed == 1 ? 60 : 90, 1, FEED)));
+        DrillTrial trial = trial(
+                plan(4, 2, 2, 0),
+                (policy, seed, judged) -> judged.equals("NONE")
+                        ? play(seed / 10.0)
+                        : play(seed / 100.0, step(0, seed == 1 ? 60 : 90, 1, FEED)));
         assertThat(trial.policies()).extracting(Row::policy).isEqualTo(Policies.ids());
         Row careful = trial.row("careful");
         assertThat(careful.mark()).isCloseTo(75, within(1e-12));
@@ -136,12 +137,15 @@ class TrialSumsTest {
     @Test
     void moreIsMarkedOnlyWhereAMarkIsNotYetKnownWellEnough() {
         double[] slow = {0, 10, 5, 5};
-        DrillTrial trial = trial(plan(1, 2, 7, 0), (policy, seed, judged) -> marked(switch (policy) {
-            case "do-nothing" -> 6 * (seed - 1);
-            case "hold-feed" -> slow[seed - 1];
-            case "optimal" -> 100 * (seed % 2);
-            default -> 90;
-        }));
+        DrillTrial trial = trial(
+                plan(1, 2, 7, 0),
+                (policy, seed, judged) -> marked(
+                        switch (policy) {
+                            case "do-nothing" -> 6 * (seed - 1);
+                            case "hold-feed" -> slow[seed - 1];
+                            case "optimal" -> 100 * (seed % 2);
+                            default -> 90;
+                        }));
         assertThat(trial.row("do-nothing").error()).isCloseTo(3, within(1e-12));
         assertThat(trial.row("do-nothing").marked()).isEqualTo(2);
         assertThat(trial.row("hold-feed").error()).isCloseTo(2.041, within(0.001));
@@ -206,9 +210,11 @@ class TrialSumsTest {
 
     @Test
     void ofTwoVisitsWithAsMuchAtStakeTheLaterCountsAndOfTwoActsTheFirstByName() {
-        DrillTrial trial = trial(plan(1, 2, 2, 2), (policy, seed, judged) -> judged.equals("PIVOT")
-                ? play(0, step(2, 80, 1, seed == 1 ? HOLD : FEED))
-                : play(0, step(0, 80, 2, FEED), step(2, 80, 2, FEED)));
+        DrillTrial trial = trial(
+                plan(1, 2, 2, 2),
+                (policy, seed, judged) -> judged.equals("PIVOT")
+                        ? play(0, step(2, 80, 1, seed == 1 ? HOLD : FEED))
+                        : play(0, step(0, 80, 2, FEED), step(2, 80, 2, FEED)));
         assertThat(trial.pivot()).isEqualTo(new DrillTrial.Pivot(2, FEED, 0.5));
     }
 
@@ -279,25 +285,24 @@ class TrialSumsTest {
 
     @Test
     void whatIsMissingIsPlayedAndKept() {
-        Partly store = new Partly("careful 1 NONE", "careful 1 ALL 1", "optimal 1 ALL 1", "careful 1 PIVOT 1 0");
+        Partly store = new Partly("careful 1 NONE", "do-nothing 1 ALL 1", "optimal 1 ALL 1", "careful 1 PIVOT 1 0");
         DrillTrial trial = Trial.of(DRILL, new TrialPlan(1, 1, 1, 1, false, 1), store, (done, most) -> {});
         assertThat(store.kept.keySet()).isEqualTo(store.missing);
 
         DrillRun often = PolicyPlayer.play(DRILL, Policies.CAREFUL, 1, DrillRun.Pace.EVERY_VISIT);
-        PolicyPlay outcome = Objects.requireNonNull(store.kept.get("careful 1 NONE"));
-        assertThat(outcome).isEqualTo(new PolicyPlay(Outcome.of(often), List.of()));
+        assertThat(store.kept.get("careful 1 NONE")).isEqualTo(new PolicyPlay(Outcome.of(often), List.of()));
         assertThat(trial.row("careful").outcome()).isEqualTo(Outcome.of(often));
 
-        DrillRun asked = PolicyPlayer.play(DRILL, Policies.CAREFUL, 1, DrillRun.Pace.LEARNER);
-        PolicyPlay marked = Objects.requireNonNull(store.kept.get("careful 1 ALL 1"));
-        assertThat(marked).isEqualTo(new PolicyPlay(Outcome.of(asked), List.of(judged(asked, 0), judged(asked, 2))));
+        DrillRun idle = PolicyPlayer.play(DRILL, Policies.byId("do-nothing"), 1, DrillRun.Pace.LEARNER);
+        assertThat(store.kept.get("do-nothing 1 ALL 1"))
+                .isEqualTo(new PolicyPlay(Outcome.of(idle), List.of(judged(idle, 0), judged(idle, 2))));
 
-        PolicyPlay pivot = Objects.requireNonNull(store.kept.get("careful 1 PIVOT 1 0"));
-        assertThat(pivot).isEqualTo(new PolicyPlay(Outcome.of(asked), List.of(judged(asked, 0))));
+        DrillRun asked = PolicyPlayer.play(DRILL, Policies.CAREFUL, 1, DrillRun.Pace.LEARNER);
+        assertThat(store.kept.get("careful 1 PIVOT 1 0"))
+                .isEqualTo(new PolicyPlay(Outcome.of(asked), List.of(judged(asked, 0))));
 
         DrillRun search = PolicyPlayer.play(DRILL, new Optimal(1), 1, DrillRun.Pace.EVERY_VISIT);
-        PolicyPlay best = Objects.requireNonNull(store.kept.get("optimal 1 ALL 1"));
-        assertThat(best)
+        assertThat(store.kept.get("optimal 1 ALL 1"))
                 .isEqualTo(new PolicyPlay(Outcome.of(search), List.of(judged(search, 0), judged(search, 2))));
     }
 }

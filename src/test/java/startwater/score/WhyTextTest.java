@@ -58,8 +58,7 @@ class WhyTextTest {
 
     @Test
     void allThatIsDoneIsSaidInOneOrder() {
-        assertThat(EN.decision(NOTHING
-                        .withChange(0.25)
+        assertThat(EN.decision(NOTHING.withChange(0.25)
                         .withSalt(364)
                         .withBicarbonate(40)
                         .withSodaAsh(5)
@@ -68,8 +67,7 @@ class WhyTextTest {
                         .withRipeMedia(0.5)))
                 .isEqualTo("full feed, change 25 %, 364 g salt, 40 g bicarbonate, 5 g soda ash, "
                         + "2.2 g ammonium chloride, stock 20 %, 50 % of the ripe media");
-        assertThat(EN.decision(NOTHING
-                        .withAir(Air.OFF)
+        assertThat(EN.decision(NOTHING.withAir(Air.OFF)
                         .withPump(false)
                         .withHeater(false)
                         .withFilter(FilterCare.DRAIN)
@@ -109,16 +107,17 @@ class WhyTextTest {
         assertThat(said("costs.deaths", 3.6, 240.0, 7.0, NOTHING.withFeed(0), 0.01))
                 .isEqualTo("In 7 days that costs 4 fish. The best choice (no feed) costs hardly a fish.");
         assertThat(said("costs.best.deaths", 0.32, 240.0, 7.0)).startsWith("In 7 days it still costs a fish in 3 of");
-        assertThat(said("costs.where", 3.6, 1.2)).isEqualTo("In the nursery that is 4 fish, in the main system 1 fish.");
+        assertThat(said("costs.where", 3.6, 1.2))
+                .isEqualTo("In the nursery that is 4 fish, in the main system 1 fish.");
         assertThat(said("costs.nursery", 99.6)).isEqualTo("100 % of them die in the nursery, where they wait.");
-        assertThat(said("kept.best.deaths", 3, new Verdict.Fish(3.6))).startsWith("Done 3 days running it costs 4 fish.");
+        assertThat(said("kept.best.deaths", 3, new Verdict.Fish(3.6)))
+                .startsWith("Done 3 days running it costs 4 fish.");
     }
 
     @Test
     void namesStandAloneToo() {
         assertThat(EN.cause(Stressor.LOW_OXYGEN)).isEqualTo("low oxygen");
-        assertThat(EN.variable(Verdict.Variable.EFFECTIVE_NITRITE))
-                .isEqualTo("nitrite as it counts against chloride");
+        assertThat(EN.variable(Verdict.Variable.EFFECTIVE_NITRITE)).isEqualTo("nitrite as it counts against chloride");
         assertThat(EN.component(Component.DELAY)).isEqualTo("days until the filter carries the load");
         assertThat(EN.slip(UnitSlip.PERCENT, "0.04 mg/L")).endsWith("It is 0.04 mg/L.");
     }
