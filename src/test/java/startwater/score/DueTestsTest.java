@@ -74,7 +74,7 @@ class DueTestsTest {
     /** Without fish nothing is fed: at most twice the 3 mg/L that were there, and half for the strip's blur. */
     @Test
     void moreNitrogenThanCanBeThereIsOdd() {
-        assertThat(fishlessOdd(new double[] {2, 1, 8}, new double[] {3, 3.4, 8}))
+        assertThat(fishlessOdd(new double[] {2, 1, 8}, new double[] {3, 3.5, 8}))
                 .isFalse();
         assertThat(fishlessOdd(new double[] {2, 1, 8}, new double[] {3, 3.6, 8}))
                 .isTrue();
@@ -87,8 +87,8 @@ class DueTestsTest {
     void aGreaterFallThanAFilterCanClearIsOdd() {
         assertThat(fishlessOdd(new double[] {4, 2, 8}, new double[] {1, 0.4, 8}))
                 .isTrue();
-        assertThat(fishlessOdd(new double[] {4, 2, 8}, new double[] {1, 0.6, 8}))
-                .as("over a quarter is left")
+        assertThat(fishlessOdd(new double[] {4, 2, 8}, new double[] {1, 0.5, 8}))
+                .as("a quarter is left")
                 .isFalse();
         assertThat(fishlessOdd(new double[] {3, 1, 8}, new double[] {0, 0, 8}))
                 .as("4 in all")

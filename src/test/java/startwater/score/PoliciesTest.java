@@ -53,6 +53,7 @@ class PoliciesTest {
         assertThat(never.tests(book)).isEmpty();
         book.read(Pad.AMMONIA, 1);
         assertThat(daily.tests(keeper.comes())).isEmpty();
+        book.read(Pad.AMMONIA, 1);
         keeper.minute += 60;
         assertThat(daily.tests(keeper.comes())).hasSize(3);
         assertThat(daily.testsAgain(book)).isFalse();
@@ -191,6 +192,7 @@ class PoliciesTest {
         assertThat(policy.decide(keeper.book)).as("not read").isEqualTo(NOTHING);
         keeper.book.read(Pad.AMMONIA, 1);
         assertThat(policy.tests(keeper.comes())).isEmpty();
+        keeper.book.read(Pad.AMMONIA, 1);
         keeper.minute += 60;
         assertThat(policy.tests(keeper.comes())).hasSize(3);
     }

@@ -231,7 +231,7 @@ class StartRulesTest {
         assertThat(Policies.CAREFUL.decide(keeper.book).feed()).isEqualTo(0.5);
         Decision second = calm(keeper);
         assertThat(second.feed()).isEqualTo(1);
-        keeper.toCome = 0;
+        keeper = ramping(BOUGHT, 16, 0);
         assertThat(calm(keeper)).as("all are in").isEqualTo(Decision.LEAVE_ALONE);
     }
 
