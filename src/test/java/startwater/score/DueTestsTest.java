@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import startwater.content.Library;
 import startwater.drill.Decision;
 import startwater.drill.Scenario;
 import startwater.strip.Pad;
@@ -40,6 +41,16 @@ class DueTestsTest {
         assertThat(dueAfter(9, 1.1, 1)).isEqualTo(DAILY);
         assertThat(dueAfter(9, 1, 1.1)).isEqualTo(DAILY);
         assertThat(dueAfter(8, 1.1, 1.1)).isEmpty();
+    }
+
+    /** Trout feel less: nitrite holds back their feed from 0.2 mg/L on, where other fish take 1. */
+    @Test
+    void forTroutItPressesSooner() {
+        Scenario trout = Library.shipped().scenario("soft-water").get();
+        assertThat(RuleLevels.of(trout).act()).isEqualTo(0.025);
+        assertThat(dueAfter(9, new Keeping(trout), 0, 0.2)).isEmpty();
+        assertThat(dueAfter(9, new Keeping(trout), 0, 0.3)).isEqualTo(DAILY);
+        assertThat(dueAfter(9, new Keeping(trout), 5, 0)).isEqualTo(DAILY);
     }
 
     @Test
