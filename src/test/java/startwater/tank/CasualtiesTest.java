@@ -25,7 +25,7 @@ class CasualtiesTest {
     private static final double LOW_SLOPE = 0.0143;
     private static final double[] SCALES = {0.5, 1, 2};
 
-    private final TankParameters p = parameters();
+    private final TankParameters p = parameters(SCALES);
     private final double[] from = new double[TankLayout.length(3)];
     private final double[] to = new double[TankLayout.length(3)];
     private final double[] before = new double[Stressor.COUNT];
@@ -38,7 +38,7 @@ class CasualtiesTest {
         }
     }
 
-    private static TankParameters parameters() {
+    private static TankParameters parameters(double... scales) {
         return new TankParameters(
                 Species.byId("nile-tilapia"),
                 1000,
@@ -54,7 +54,7 @@ class CasualtiesTest {
                 0.32,
                 25,
                 2,
-                Sensitivity.of(SCALES));
+                Sensitivity.of(scales));
     }
 
     private void prepared(double ammoniaScale) {
@@ -92,7 +92,8 @@ class CasualtiesTest {
 
     /** From far over the highest threshold, from far below the lowest, and across them upwards and downwards. */
     @ParameterizedTest
-    @CsvSource({"30, 40, 20", "12, 12, 30", "30, 14, 12", "0.2, 0.5, 0.1", "0, 5, 9", "4, 12, 18", "12, 2, 0", "3, 7, 3"})
+    @CsvSource({"30, 40, 20", "12, 12, 30", "30, 14, 12", "0.2, 0.5, 0.1", "0, 5, 9", "4, 12, 18", "12, 2, 0", "3, 7, 3"
+    })
     void damageAndDeathsAreThoseOnPaper(double start, double c0, double c1) {
         double days = 0.1;
         double living = step(start, c0, c1, days);
@@ -134,8 +135,7 @@ class CasualtiesTest {
         step(40, 40, 40 + moved, days);
         double put = 0;
         for (int s = 0; s < SCALES.length; s++) {
-            put = Math.max(
-                    put, summed(40, 40, 40 + moved, days, SCALES[s]) - summed(40, 40, 40, days, SCALES[s]));
+            put = Math.max(put, summed(40, 40, 40 + moved, days, SCALES[s]) - summed(40, 40, 40, days, SCALES[s]));
         }
         double doubt = casualties.doubt(from, before, after, days);
         assertThat(doubt / put).isBetween(1.99, 3.01);
@@ -155,6 +155,17 @@ class CasualtiesTest {
         double x = KD * 0.01;
         assertThat(casualties.doubt(from, before, after, 0.01))
                 .isCloseTo(LOW_SLOPE * 0.01 * 0.1 * x / (2 + x), within(1e-12));
+    }
+
+    /** A damage of 3 kills the tender, whose threshold is 2.625, wherever they stand among the strata. */
+    @Test
+    void theDoubtDoesNotHangOnTheOrderOfTheStrata() {
+        step(3, 3, 3.1, 0.01);
+        double doubt = casualties.doubt(from, before, after, 0.01);
+        Casualties turned = new Casualties();
+        turned.prepare(from, parameters(2, 1, 0.5), Species.byId("nile-tilapia"), 1);
+        turned.step(from, to, before, after, 0.01);
+        assertThat(turned.doubt(from, before, after, 0.01)).isEqualTo(doubt);
     }
 
     @Test

@@ -174,7 +174,8 @@ class IntervalConstantsTest {
         assertThat(borne.fouling).isZero();
         assertThat(fouling.fouling).isPositive();
         tank.y[STAGNANT_HOURS] = 6;
-        assertThat(IntervalConstants.of(terms, tank.controls, tank.y, 20, fouling)).isSameAs(fouling);
+        assertThat(IntervalConstants.of(terms, tank.controls, tank.y, 20, fouling))
+                .isSameAs(fouling);
     }
 
     /** Rounded so that constants can be kept: mass to a part in 2,048, the carbonate system to a twentieth of a mmol. */

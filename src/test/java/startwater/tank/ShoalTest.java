@@ -14,8 +14,11 @@ class ShoalTest {
     private static final int HURT = DAMAGE + Stressor.NITRITE.ordinal();
 
     private static TestTank tank(double count, double temperatureC) {
-        TestTank tank =
-                TestTank.plan().species("nile-tilapia").volume(2000).temperature(temperatureC).fill();
+        TestTank tank = TestTank.plan()
+                .species("nile-tilapia")
+                .volume(2000)
+                .temperature(temperatureC)
+                .fill();
         if (count > 0) {
             tank.event(new TankEvent.Stock(count, 10));
         }

@@ -130,7 +130,8 @@ class TankFlowsTest {
         assertThat(flows.hazardPerHour()).containsOnly(0);
         assertThat(flows.excretedMgN()).isZero();
         TestTank bare = TestTank.plan().fill();
-        assertThat(TankFlows.of(bare.y, bare.parameters, bare.controls).hazardPerHour()).containsOnly(0);
+        assertThat(TankFlows.of(bare.y, bare.parameters, bare.controls).hazardPerHour())
+                .containsOnly(0);
     }
 
     @Test

@@ -43,12 +43,9 @@ class WaterJumpsTest {
         double before = tank.unledgeredNitrogen();
         tank.event(new TankEvent.Change(0.25, source(0, 0)));
         double[] y = tank.y;
-        double[] mixed = {
-            y[TAN], y[NITRITE], y[NITRATE], y[ALKALINITY], y[DIC], y[OXYGEN], y[CHLORIDE], y[TEMPERATURE]
+        double[] mixed = {y[TAN], y[NITRITE], y[NITRATE], y[ALKALINITY], y[DIC], y[OXYGEN], y[CHLORIDE], y[TEMPERATURE]
         };
-        assertThat(mixed)
-                .usingComparatorWithPrecision(1e-9)
-                .containsExactly(0.8, 1.525, 23.75, 2.5, 2.75, 6, 80, 25);
+        assertThat(mixed).usingComparatorWithPrecision(1e-9).containsExactly(0.8, 1.525, 23.75, 2.5, 2.75, 6, 80, 25);
         double[] thinned = {y[COMBINED_CHLORINE], y[ORGANIC_N], y[MEDICATION], y[UNEATEN_G]};
         assertThat(thinned).usingComparatorWithPrecision(1e-9).containsExactly(0.3, 0.6, 0.45, 6);
         assertThat(y[VOLUMES]).isEqualTo(0.25);
@@ -120,8 +117,11 @@ class WaterJumpsTest {
     /** Half of the fish, of which four in five live, come from water 6 °C colder. */
     @Test
     void aJumpIsFeltByTheShareThatMakesIt() {
-        TestTank tank =
-                TestTank.plan().species("nile-tilapia").volume(2000).temperature(27).stock(1, 20);
+        TestTank tank = TestTank.plan()
+                .species("nile-tilapia")
+                .volume(2000)
+                .temperature(27)
+                .stock(1, 20);
         double[] y = tank.y;
         y[survivors(0)] = 0.8;
         y[GUT_1] = 300;
