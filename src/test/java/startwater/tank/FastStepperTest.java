@@ -141,21 +141,46 @@ class FastStepperTest {
         assertThat(stepper.steps()).as("steps").isLessThanOrEqualTo(course.steps);
     }
 
+    /** While water warms by 12 °C a day: pH goes by the temperature of the moment, and oxygen is corrected once more. */
+    @ParameterizedTest
+    @CsvSource({"10, 1e-4, 2e-5", "30, 5e-4, 6e-5", "60, 1e-3, 5e-5"})
+    void phAndOxygenAreThoseOfTheEndOfASpan(double minutes, double nearInH, double nearInOxygen) {
+        TestTank tank = nursery();
+        tank.controls = tank.controls.withSetPoint(33);
+        double[] exact = tank.y.clone();
+        new FastStepper().advance(tank.y, tank.parameters, tank.controls, minutes * MINUTE);
+        new ReferenceStepper(1e-10, 1e-10).advance(exact, tank.parameters, tank.controls, minutes * MINUTE);
+        near("h", tank.y, exact, H_ION, nearInH, 0);
+        near("oxygen", tank.y, exact, OXYGEN, nearInOxygen, 0);
+    }
+
+    /** A ripe filter in strong ammonia: how it slows as ammonia and oxygen fall sets the steps. */
+    @ParameterizedTest
+    @ValueSource(doubles = {30, 120, 240})
+    void aFilterAtItsMostIsFollowedClosely(double minutes) {
+        TestTank tank = TestTank.plan().seeds(1, 1).water(7.8, 150, 5, 50).fill();
+        double[] exact = tank.y.clone();
+        new FastStepper().advance(tank.y, tank.parameters, tank.controls, minutes * MINUTE);
+        new ReferenceStepper(1e-10, 1e-10).advance(exact, tank.parameters, tank.controls, minutes * MINUTE);
+        assertThat(Agreement.stateError(tank.y, exact, tank.parameters)).isLessThan(2.5e-4);
+    }
+
     private static void near(String what, double[] fast, double[] exact, int at, double share, double floor) {
         assertThat(fast[at]).as(what).isCloseTo(exact[at], within(share * Math.abs(exact[at]) + floor + 1e-15));
     }
 
-    /** Two tanks in turn on one stepper, with one and with two strata: none hears of the other. */
+    /** Four tanks in turn on one stepper, with one and with two strata and without fish: none hears of the others. */
     @Test
     void whatAStepperDidBeforeLeavesNoTrace() {
         TestTank one = nursery();
         RandomTank two = RandomTank.plain(5, 1, 2);
         TestTank third = TestTank.plan().species("nile-tilapia").seeds(0.5, 0.5).stock(2, 12);
+        TestTank empty = TestTank.plan().seeds(0.5, 0.5).fill();
         FastStepper shared = new FastStepper();
-        double[][] together = {one.y.clone(), two.start().clone(), third.y.clone()};
-        double[][] alone = {one.y.clone(), two.start().clone(), third.y.clone()};
-        TankParameters[] systems = {one.parameters, two.parameters(), third.parameters};
-        FastStepper[] own = {new FastStepper(), new FastStepper(), new FastStepper()};
+        double[][] together = {one.y.clone(), two.start().clone(), third.y.clone(), empty.y.clone()};
+        double[][] alone = {one.y.clone(), two.start().clone(), third.y.clone(), empty.y.clone()};
+        TankParameters[] systems = {one.parameters, two.parameters(), third.parameters, empty.parameters};
+        FastStepper[] own = {new FastStepper(), new FastStepper(), new FastStepper(), new FastStepper()};
         for (int hour = 0; hour < 6; hour++) {
             for (int i = 0; i < systems.length; i++) {
                 shared.advance(together[i], systems[i], one.controls, 1.0 / 24);

@@ -97,6 +97,38 @@ class YardstickStepperTest {
         assertThat(tank.y[FREE_CHLORINE]).isZero();
     }
 
+    /** Every stepper. */
+    enum Every {
+        FAST(FastStepper::new),
+        REFERENCE(ReferenceStepper::new),
+        DORMAND_PRINCE(() -> YardstickStepper.dormandPrince853(1e-8, 1e-8)),
+        RUNGE_KUTTA(() -> YardstickStepper.rungeKutta4(5));
+
+        private final Supplier<Stepper> made;
+
+        Every(Supplier<Stepper> made) {
+            this.made = made;
+        }
+    }
+
+    /**
+     * Half a volume a day of exchange and a tenth to make up for the air's share, for a fifth of a day: 0.12 volumes of 2,400
+     * L at 0.4 + 0.3 + 2 mg N/L come in. Free chlorine falls by its decay, 12 a day, and by the exchange.
+     */
+    @ParameterizedTest
+    @EnumSource
+    void whatFlowsInIsBookedAndWhatFlowsOutTakesItsShare(Every every) {
+        TestTank tank = TestTank.plan().temperature(20).seeds(0, 0).fill();
+        tank.y[FREE_CHLORINE] = 0.5;
+        SourceWater in = new SourceWater(20, 0.4, 0.3, 2, 2, 2, 9, 30, 0, 0);
+        tank.y[TAN] = 0;
+        every.made.get().advance(tank.y, tank.parameters, tank.controls.withInflow(0.5, 0.1, in), 0.2);
+        assertThat(tank.y[BROUGHT_IN]).isCloseTo(0.12 * 2400 * 2.7, within(1e-3));
+        assertThat(tank.y[VOLUMES]).isCloseTo(0.1, within(1e-9));
+        double left = 0.5 * StrictMath.exp(-12.5 * 0.2);
+        assertThat(tank.y[FREE_CHLORINE]).isCloseTo(left, within(0.02 * left));
+    }
+
     /** After it the water has the pH of what it holds, and no state lies below nothing. */
     @Test
     void theRefereeEndsSettledAndNotBelowNothing() {
