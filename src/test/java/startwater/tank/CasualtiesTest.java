@@ -104,9 +104,24 @@ class CasualtiesTest {
             double allowed = 1e-5 + casualties.doubt(from, before, before, days);
             assertThat(to[hazard(s, Stressor.NITRITE)]).isCloseTo(hazard, within(allowed));
             assertThat(to[survivors(s)]).isCloseTo(StrictMath.exp(-hazard), within(allowed));
+            double x = to[hazard(s, Stressor.NITRITE)];
+            assertThat(to[survivors(s)]).isCloseTo(StrictMath.exp(-x), within(1e-10 + StrictMath.pow(x, 7) / 5040));
             left += to[survivors(s)] / SCALES.length;
         }
         assertThat(living).isCloseTo(left, within(1e-12));
+    }
+
+    /** A damage that runs across the thresholds of all strata so fast that its way is a straight line. */
+    @ParameterizedTest
+    @CsvSource({"0.5, 6000", "3, 2800"})
+    void aStraightWayAcrossAThresholdIsSolvedExactly(double start, double exposure) {
+        double days = 1e-3;
+        step(start, exposure, exposure, days);
+        for (int s = 0; s < SCALES.length; s++) {
+            double hazard = summed(start, exposure, exposure, days, SCALES[s]);
+            assertThat(hazard).isPositive();
+            assertThat(to[hazard(s, Stressor.NITRITE)]).isCloseTo(hazard, within(0.003 * hazard));
+        }
     }
 
     /** Where no threshold lies between the least and the greatest damage, nothing is in doubt under a steady exposure. */

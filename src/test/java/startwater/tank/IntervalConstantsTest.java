@@ -44,6 +44,7 @@ class IntervalConstantsTest {
         assertThat(at(tank).kLaCo2PerDay).isCloseTo(24 * 0.7, EXACT);
         tank.y[TEMPERATURE] = 30;
         assertThat(at(tank).kLaPerDay).isCloseTo(24 * 1.6 * StrictMath.pow(1.024, 10), EXACT);
+        assertThat(at(tank).kLaCo2PerDay).isCloseTo(24 * 0.7 * StrictMath.pow(1.024, 10), EXACT);
     }
 
     /** Henry's constant of CO2 at 25 °C is 0.034 mol/L per atm; the room holds 600 ppm. */
@@ -85,6 +86,7 @@ class IntervalConstantsTest {
         // 3,000 mg N on 20 m2 are 150 a square metre, which halve the flow through a sponge.
         assertThat(k.loadPerHeld).isCloseTo(1.0 / 3000, EXACT);
         assertThat(at(tilapia(21)).heldMineralisation).isCloseTo(0.02 * 1.07, EXACT);
+        assertThat(at(tilapia(21)).decay).isCloseTo(0.06 * 1.05, EXACT);
     }
 
     /** After four hours without flow a tenth an hour is lost. */

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static startwater.tank.TankLayout.*;
 
+import java.util.Set;
+import java.util.TreeSet;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import startwater.fish.Species;
@@ -72,6 +74,34 @@ class TankStartTest {
         assertThat(y[survivors(0)] + y[survivors(1)]).isEqualTo(2);
         double alkalinity = TankReadings.carbonate(y).alkalinity(y[H_ION], y[DIC], y[TAN]);
         assertThat(alkalinity).as("pH is settled").isCloseTo(2, within(1e-6));
+    }
+
+    /** A hundred fish of 10 g hold 25.6 mg N a gram, and the ledger says so each time. */
+    @Test
+    void fishThatArriveAreBooked() {
+        double[] y = filled();
+        TankStart.stock(y, p, 100, 10);
+        TankStart.stock(y, p, 50, 10);
+        assertThat(y[BROUGHT_IN]).isCloseTo(38_400, within(1e-6));
+        assertThat(y[FISH_N]).isCloseTo(38_400, within(1e-6));
+        assertThat(y[STOCKED]).isEqualTo(150);
+    }
+
+    /** Every number has a place of its own. */
+    @Test
+    void noPlaceOfTheStateIsTakenTwice() {
+        Set<Integer> places = new TreeSet<>();
+        for (int i = 0; i < STRATA; i++) {
+            places.add(i);
+        }
+        for (int s = 0; s < 3; s++) {
+            places.add(survivors(s));
+            for (Stressor cause : Stressor.values()) {
+                places.add(hazard(s, cause));
+            }
+        }
+        assertThat(places).hasSize(STRATA + 3 * 7).hasSize(TankLayout.length(3));
+        assertThat(places).allMatch(at -> at >= 0 && at < TankLayout.length(3));
     }
 
     @Test

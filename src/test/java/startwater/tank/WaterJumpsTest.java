@@ -114,6 +114,31 @@ class WaterJumpsTest {
         assertThat(tank.tan()).isCloseTo(1 + 0.3 * N_PER_CL2, EXACT);
     }
 
+    /** By formula weights: 84.006 g of baking soda are a mol, 53.49 g of ammonium chloride hold 14.007 g of nitrogen. */
+    @Test
+    void dosesAreSpreadOverTheTank() {
+        TestTank tank = tank();
+        tank.event(new TankEvent.Dosing(Dose.SODIUM_BICARBONATE, 84.006));
+        assertThat(tank.y[ALKALINITY]).isCloseTo(3.5, within(1e-5));
+        assertThat(tank.y[DIC]).isCloseTo(3.8, within(1e-5));
+        tank.event(new TankEvent.Dosing(Dose.AMMONIUM_CHLORIDE, 53.49));
+        assertThat(tank.tan()).isCloseTo(1 + 7.0035, within(1e-3));
+        assertThat(tank.y[DOSED]).isCloseTo(14_007, within(1.0));
+        assertThat(tank.y[CHLORIDE]).isCloseTo(100 + 17.725, within(1e-3));
+        tank.event(new TankEvent.Dosing(Dose.AMMONIUM_CHLORIDE, 53.49));
+        assertThat(tank.y[DOSED]).isCloseTo(28_014, within(2.0));
+    }
+
+    /** From 27 to 19 °C all at once: 5 °C more than is borne. */
+    @Test
+    void fishFeelAChangeOfAllTheirWater() {
+        TestTank tank =
+                TestTank.plan().species("nile-tilapia").volume(2000).temperature(27).stock(1, 20);
+        tank.event(new TankEvent.Change(1, source(0, 0)));
+        assertThat(tank.y[hazard(0, Stressor.TEMPERATURE)]).isCloseTo(0.05, EXACT);
+        assertThat(tank.y[survivors(0)]).isCloseTo(StrictMath.exp(-0.05), EXACT);
+    }
+
     /** Half of the fish, of which four in five live, come from water 6 °C colder. */
     @Test
     void aJumpIsFeltByTheShareThatMakesIt() {
