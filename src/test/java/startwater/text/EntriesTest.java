@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import startwater.content.Library;
 import startwater.drill.DrillRun;
+import startwater.quantity.Unbroken;
 import startwater.strip.Pad;
 import startwater.water.Dose;
 
@@ -23,6 +24,18 @@ class EntriesTest {
             })
     void takesNumbersAsPeopleTypeThem(String typed, double value, String unit) {
         assertThat(NumberEntry.of(typed)).isEqualTo(new NumberEntry(value, unit, null));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "change 25 %, 411 g of salt.|change 25~%, 411~g of salt.",
+                "1,7 mg/L a 29 °C en 2400 L|1,7~mg/L a 29~°C en 2400~L",
+                "12 goldfish, 4 Lessons, 7 days|12 goldfish, 4 Lessons, 7 days"
+            })
+    void aNumberStaysWithItsUnitWhereWordsAreWrapped(String said, String kept) {
+        assertThat(Unbroken.of(said)).isEqualTo(kept.replace('~', '\u00a0'));
     }
 
     @ParameterizedTest

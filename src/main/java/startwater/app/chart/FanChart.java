@@ -201,8 +201,8 @@ public final class FanChart extends Painted {
         LabelPlacer placer = new LabelPlacer(area);
         for (Path path : paths()) {
             placer.avoid(FanBand.line(path, x, y));
+            FanBand.edges(path, x, y).forEach(placer::avoid);
         }
-        FanBand.edges(data.own(), x, y).forEach(placer::avoid);
         paintBackLabel(pen, placer, x, y);
         paintHarmLabel(pen, placer, x, y);
         paintToday(pen, placer, x, y);

@@ -23,6 +23,7 @@ import startwater.content.Lesson;
 import startwater.text.AnswerCheck;
 import startwater.text.DrillWords;
 import startwater.text.Texts;
+import startwater.quantity.Unbroken;
 
 /** One lesson: prose as native text, with live pictures, sums and questions between. */
 final class LessonView extends BorderPane {
@@ -249,7 +250,7 @@ final class LessonView extends BorderPane {
         return inline.match(new Inline.Cases<Text>() {
             @Override
             public Text words(Inline.Words run) {
-                Text text = new Text(run.text());
+                Text text = new Text(Unbroken.of(run.text()));
                 text.setStyle("-fx-fill: -sw-ink;");
                 if (run.style() != Inline.Style.PLAIN) {
                     text.getStyleClass().add("sw-strong");
@@ -259,7 +260,7 @@ final class LessonView extends BorderPane {
 
             @Override
             public Text computed(Inline.Computed number) {
-                String unit = number.unit().isEmpty() ? "" : " " + number.unit();
+                String unit = number.unit().isEmpty() ? "" : "\u00a0" + number.unit();
                 Text text = new Text(texts.decimals(number.value(), number.decimals()) + unit);
                 text.getStyleClass().add("sw-strong");
                 text.setStyle("-fx-fill: -sw-ink;");

@@ -28,6 +28,7 @@ import startwater.page.Pdf;
 import startwater.rehearse.Entry;
 import startwater.rehearse.Rehearsal;
 import startwater.rehearse.RehearseTexts;
+import startwater.text.Language;
 import startwater.text.Texts;
 
 /**
@@ -111,8 +112,8 @@ public final class RehearsalView extends BorderPane {
     }
 
     /** The words this view and the shell need together. */
-    static String[] words() {
-        return Stream.concat(Stream.of(Shell.WORDS), Stream.of(WORDS)).toArray(String[]::new);
+    static Texts texts(Language language) {
+        return Texts.of(language, Stream.concat(Stream.of(Shell.WORDS), Stream.of(WORDS)).toArray(String[]::new));
     }
 
     private static ColumnConstraints column(double percent) {

@@ -353,7 +353,7 @@ public final class Shell extends BorderPane implements Frame, SideBar.Acts {
                 Place.REHEARSAL,
                 () -> new RehearsalView(
                         model,
-                        Texts.of(language, RehearsalView.words()),
+                        RehearsalView.texts(language),
                         new RehearsalView.Actions(this::playFile, page -> browser.accept(page))));
     }
 

@@ -16,6 +16,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import startwater.quantity.Unbroken;
 import startwater.text.Amounts.Amount;
 import startwater.text.Texts;
 
@@ -23,9 +24,11 @@ import startwater.text.Texts;
 final class Ui {
     private Ui() {}
 
-    /** A label that may wrap, with style classes. */
+    /** A label that may wrap, but not between a number and its unit, with style classes. */
     static Label text(String words, String... classes) {
-        Label label = new Label(words);
+        Label label = new Label();
+        label.textProperty().addListener((text, was, now) -> label.setText(Unbroken.of(now)));
+        label.setText(words);
         label.setWrapText(true);
         label.setMinHeight(Region.USE_PREF_SIZE);
         label.getStyleClass().addAll(classes);

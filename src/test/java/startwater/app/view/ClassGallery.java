@@ -20,7 +20,6 @@ import startwater.app.theme.Look;
 import startwater.app.theme.Theme;
 import startwater.app.view.ScreenGallery.Pose;
 import startwater.classroom.Attempt;
-import startwater.classroom.ClassWords;
 import startwater.classroom.Finding;
 import startwater.classroom.HandedIn;
 import startwater.classroom.Handout;
@@ -104,7 +103,7 @@ final class ClassGallery {
 
     private static ClassView desk(ClassModel model, Language language) {
         return new ClassView(
-                model, Library.shipped().scenarios(), new DrillWords(ClassWords.texts(language)), new NobodyAnswers());
+                model, Library.shipped().scenarios(), Shell.words(language), new NobodyAnswers());
     }
 
     static Handout handout() {

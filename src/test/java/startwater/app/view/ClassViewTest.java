@@ -19,10 +19,8 @@ import startwater.app.Fx;
 import startwater.app.model.ProjectorModel;
 import startwater.app.theme.Look;
 import startwater.app.theme.Theme;
-import startwater.classroom.ClassWords;
 import startwater.classroom.FakeJudge;
 import startwater.classroom.Pupils;
-import startwater.text.DrillWords;
 import startwater.text.Language;
 
 /** The teacher's desk and the projector, by what they show and by their keys. */
@@ -80,7 +78,7 @@ class ClassViewTest {
     void handsAreCountedByKeyAndTheWorthIsHiddenUntilItIsRevealed() {
         Fx.run(() -> {
             ProjectorModel model = ProjectorModel.of(Pupils.drill("hungry-second-week"), 7, 2, FakeJudge::judge);
-            ProjectorView view = new ProjectorView(model, new DrillWords(ClassWords.texts(Language.EN)), () -> {});
+            ProjectorView view = new ProjectorView(model, Shell.words(Language.EN), () -> {});
             new Look(Theme.PROJECTOR, 100).dress(new Scene(view, 1280, 800));
             press(view, KeyCode.A, false);
             press(view, KeyCode.A, false);

@@ -18,9 +18,7 @@ import startwater.course.Source;
 import startwater.drill.Habit;
 import startwater.drill.Prediction.Sureness;
 import startwater.drill.Skill;
-import startwater.text.DrillWords;
 import startwater.text.Language;
-import startwater.text.Texts;
 
 /** Invented learners for the progress page. */
 final class ProgressExamples {
@@ -33,15 +31,7 @@ final class ProgressExamples {
     }
 
     static CoachWords words(Language language) {
-        return new CoachWords(
-                new DrillWords(Texts.of(
-                        language,
-                        Texts.DRILL,
-                        Texts.LESSON,
-                        "/startwater/app/text/window",
-                        "/startwater/app/text/shell",
-                        CoachWords.FILE)),
-                Library.shipped());
+        return new CoachWords(Shell.words(language), Library.shipped());
     }
 
     /** Two weeks on: some known, some due again, some on the way, and surer than right. */

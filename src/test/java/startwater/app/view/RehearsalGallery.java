@@ -15,7 +15,6 @@ import startwater.app.view.ScreenGallery.Pose;
 import startwater.rehearse.Entry;
 import startwater.rehearse.Form;
 import startwater.rehearse.Systems;
-import startwater.text.Texts;
 
 /** Paints the screen of a rehearsal: empty, filled in and reckoned, further down, and refused. */
 public final class RehearsalGallery {
@@ -44,7 +43,7 @@ public final class RehearsalGallery {
         Fx.run(() -> {
             RehearsalView view = new RehearsalView(
                     model,
-                    Texts.of(pose.language(), RehearsalView.words()),
+                    RehearsalView.texts(pose.language()),
                     new RehearsalView.Actions(file -> {}, file -> {}));
             Scene scene = new Scene(view, pose.width(), pose.height());
             new Look(pose.theme(), pose.percent()).dress(scene);

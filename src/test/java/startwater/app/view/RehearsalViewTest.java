@@ -29,7 +29,6 @@ import startwater.app.theme.Theme;
 import startwater.rehearse.Entry;
 import startwater.rehearse.Systems;
 import startwater.text.Language;
-import startwater.text.Texts;
 
 class RehearsalViewTest {
     private static final int MOST_TENTHS = 300;
@@ -50,7 +49,7 @@ class RehearsalViewTest {
         return Fx.call(() -> {
             RehearsalView view = new RehearsalView(
                     model,
-                    Texts.of(language, RehearsalView.words()),
+                    RehearsalView.texts(language),
                     new RehearsalView.Actions(played::add, shown::add));
             Scene scene = new Scene(view, 1280, 800);
             new Look(Theme.LIGHT, percent).dress(scene);

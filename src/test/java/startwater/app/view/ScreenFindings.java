@@ -26,6 +26,7 @@ import org.jspecify.annotations.Nullable;
 import startwater.app.theme.Look;
 import startwater.app.theme.Theme;
 import startwater.app.theme.Token;
+import startwater.quantity.Unbroken;
 
 /**
  * What is wrong with the layout of a screen, read from its scene graph: words cut short, words over words, words past the
@@ -145,6 +146,10 @@ final class ScreenFindings {
         double right = clip == null ? width : Math.min(width, clip.getMaxX());
         if (aside == 0 && (at.getMinX() < left - AIR || at.getMaxX() > right + AIR)) {
             add("past the edge", text.getText());
+        }
+        String kept = Unbroken.of(text.getText());
+        if (!kept.equals(text.getText()) && kept.contains(" ")) {
+            add("a unit may leave its number", text.getText());
         }
         double size = text.getFont().getSize() / scale;
         boolean ours = Math.abs(text.getFont().getSize() - WALL) < 0.26;

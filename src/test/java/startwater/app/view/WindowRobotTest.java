@@ -232,7 +232,7 @@ class WindowRobotTest {
         for (int i = 0; i < 5; i++) {
             hands.chord(KeyCode.CONTROL, KeyCode.EQUALS);
         }
-        assertThat(text("Text 200 %")).isTrue();
+        assertThat(text("Text 200\u00a0%")).isTrue();
         waitFor(() -> shows("Start this drill"));
     }
 
