@@ -92,7 +92,18 @@ class CasualtiesTest {
 
     /** From far over the highest threshold, from far below the lowest, and across them upwards and downwards. */
     @ParameterizedTest
-    @CsvSource({"30, 40, 20", "12, 12, 30", "30, 14, 12", "0.2, 0.5, 0.1", "0, 5, 9", "4, 12, 18", "12, 2, 0", "3, 7, 3"
+    @CsvSource({
+        "30, 40, 20",
+        "12, 12, 30",
+        "30, 14, 12",
+        "0.2, 0.5, 0.1",
+        "0, 5, 9",
+        "4, 12, 18",
+        "12, 2, 0",
+        "3, 7, 3",
+        "12, 0, 0",
+        "0, 1, 0",
+        "0, 0, 1"
     })
     void damageAndDeathsAreThoseOnPaper(double start, double c0, double c1) {
         double days = 0.1;

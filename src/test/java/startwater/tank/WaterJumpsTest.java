@@ -132,8 +132,11 @@ class WaterJumpsTest {
     /** From 27 to 19 °C all at once: 5 °C more than is borne. */
     @Test
     void fishFeelAChangeOfAllTheirWater() {
-        TestTank tank =
-                TestTank.plan().species("nile-tilapia").volume(2000).temperature(27).stock(1, 20);
+        TestTank tank = TestTank.plan()
+                .species("nile-tilapia")
+                .volume(2000)
+                .temperature(27)
+                .stock(1, 20);
         tank.event(new TankEvent.Change(1, source(0, 0)));
         assertThat(tank.y[hazard(0, Stressor.TEMPERATURE)]).isCloseTo(0.05, EXACT);
         assertThat(tank.y[survivors(0)]).isCloseTo(StrictMath.exp(-0.05), EXACT);
