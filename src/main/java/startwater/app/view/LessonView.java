@@ -20,10 +20,10 @@ import startwater.bench.Words;
 import startwater.content.Block;
 import startwater.content.Inline;
 import startwater.content.Lesson;
+import startwater.quantity.Unbroken;
 import startwater.text.AnswerCheck;
 import startwater.text.DrillWords;
 import startwater.text.Texts;
-import startwater.quantity.Unbroken;
 
 /** One lesson: prose as native text, with live pictures, sums and questions between. */
 final class LessonView extends BorderPane {

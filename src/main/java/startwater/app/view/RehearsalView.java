@@ -113,7 +113,9 @@ public final class RehearsalView extends BorderPane {
 
     /** The words this view and the shell need together. */
     static Texts texts(Language language) {
-        return Texts.of(language, Stream.concat(Stream.of(Shell.WORDS), Stream.of(WORDS)).toArray(String[]::new));
+        return Texts.of(
+                language,
+                Stream.concat(Stream.of(Shell.WORDS), Stream.of(WORDS)).toArray(String[]::new));
     }
 
     private static ColumnConstraints column(double percent) {

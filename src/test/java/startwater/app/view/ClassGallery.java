@@ -102,8 +102,7 @@ final class ClassGallery {
     }
 
     private static ClassView desk(ClassModel model, Language language) {
-        return new ClassView(
-                model, Library.shipped().scenarios(), Shell.words(language), new NobodyAnswers());
+        return new ClassView(model, Library.shipped().scenarios(), Shell.words(language), new NobodyAnswers());
     }
 
     static Handout handout() {

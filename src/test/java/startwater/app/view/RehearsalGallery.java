@@ -42,9 +42,7 @@ public final class RehearsalGallery {
             double down) {
         Fx.run(() -> {
             RehearsalView view = new RehearsalView(
-                    model,
-                    RehearsalView.texts(pose.language()),
-                    new RehearsalView.Actions(file -> {}, file -> {}));
+                    model, RehearsalView.texts(pose.language()), new RehearsalView.Actions(file -> {}, file -> {}));
             Scene scene = new Scene(view, pose.width(), pose.height());
             new Look(pose.theme(), pose.percent()).dress(scene);
             view.getStyleClass().add("sw-paper");

@@ -48,9 +48,7 @@ class RehearsalViewTest {
     private RehearsalView open(Language language, int percent) {
         return Fx.call(() -> {
             RehearsalView view = new RehearsalView(
-                    model,
-                    RehearsalView.texts(language),
-                    new RehearsalView.Actions(played::add, shown::add));
+                    model, RehearsalView.texts(language), new RehearsalView.Actions(played::add, shown::add));
             Scene scene = new Scene(view, 1280, 800);
             new Look(Theme.LIGHT, percent).dress(scene);
             view.applyCss();

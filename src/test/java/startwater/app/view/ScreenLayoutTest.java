@@ -64,7 +64,9 @@ class ScreenLayoutTest {
             strange.relocate(0, 350);
             Label outside = new Label("past the right edge");
             outside.relocate(380, 400);
-            Scene scene = new Scene(new Pane(cut, over, under, odd, small, strange, outside), 400, 500);
+            Label torn = new Label("411 g of salt");
+            torn.relocate(0, 450);
+            Scene scene = new Scene(new Pane(cut, over, under, odd, small, strange, outside, torn), 400, 500);
             new Look(Theme.LIGHT, 100).dress(scene);
             scene.getRoot().applyCss();
             scene.getRoot().layout();
@@ -77,6 +79,7 @@ class ScreenLayoutTest {
         assertThat(found).anyMatch(f -> f.startsWith("no name: Button"));
         assertThat(found).anyMatch(f -> f.startsWith("past the edge: past the right edge"));
         assertThat(found).anyMatch(f -> f.startsWith("colour 0xff00ffff: in a colour of its own"));
-        assertThat(found).hasSize(7);
+        assertThat(found).anyMatch(f -> f.startsWith("a unit may leave its number: 411 g of salt"));
+        assertThat(found).hasSize(8);
     }
 }
