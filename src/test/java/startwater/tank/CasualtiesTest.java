@@ -135,6 +135,14 @@ class CasualtiesTest {
         }
     }
 
+    @Test
+    void oneStepLeavesNoTraceInTheNext() {
+        double living = step(30, 30, 30, 0.1);
+        double[] once = to.clone();
+        assertThat(step(30, 30, 30, 0.1)).isEqualTo(living);
+        assertThat(to).isEqualTo(once);
+    }
+
     /** Where no threshold lies between the least and the greatest damage, nothing is in doubt under a steady exposure. */
     @Test
     void onlyACrossedThresholdLeavesADoubt() {
