@@ -9,11 +9,9 @@ import startwater.strip.Pad;
 final class DueTests {
     static final double DAILY_HOURS = 20;
     private static final double THIRD_DAY_HOURS = 68;
-    /** Where rule 4 or 6 holds, or fish were found dead. */
+    /** Where a rule holds feed back for this kind of fish, rule 3 or 6, or fish were found dead. */
     private static final double PRESSING_HOURS = 9;
 
-    private static final double PRESSING_TOXIC = 0.06;
-    private static final double PRESSING_NITRITE = 1;
     /** Nitrogen over this many times what can be there does not fit, nor does a fall to the same share of it. */
     private static final double ODD_FACTOR = 2;
 
@@ -34,8 +32,9 @@ final class DueTests {
     static Set<Pad> pads(Notebook book) {
         EnumSet<Pad> pads = EnumSet.noneOf(Pad.class);
         boolean dead = book.found() > 0;
+        RuleLevels levels = RuleLevels.of(book.scenario());
         boolean pressing =
-                book.toxicAmmonia() > PRESSING_TOXIC || book.value(Pad.NITRITE, 0) > PRESSING_NITRITE || dead;
+                book.toxicAmmonia() > levels.act() || book.value(Pad.NITRITE, 0) > levels.nitriteShort() || dead;
         if (book.hoursSince(Pad.AMMONIA) >= (pressing ? PRESSING_HOURS : DAILY_HOURS)) {
             pads.addAll(EnumSet.of(Pad.AMMONIA, Pad.NITRITE, Pad.PH));
             if (!book.fishIn()) {

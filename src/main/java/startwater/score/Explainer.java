@@ -116,8 +116,8 @@ final class Explainer {
             say("said.fishless.halfway", Severity.FACT, tan, nitrite);
         } else if (tan < 1 && nitrite < 1) {
             say("said.fishless.both", Severity.FACT, tan, nitrite);
-        } else if (!Double.isNaN(tan)) {
-            say("said.fishless.waiting", Severity.FACT, tan, book.value(Pad.NITRITE, 0));
+        } else if (tan >= 1 && !Double.isNaN(nitrite)) {
+            say("said.fishless.waiting", Severity.FACT, tan, nitrite);
         }
         if (tan > 4) {
             say("said.fishless.over", Severity.HARM, tan, 4);

@@ -20,7 +20,11 @@ public record Habitual(
     private static final int DAYS = 3;
 
     static Habitual of(Case c, Care care) {
-        Scored scored = Scored.of(c, Belief.of(c.scenario(), c.log(), care.waters()), DAYS);
+        return of(Scored.of(c, Belief.of(c.scenario(), c.log(), care.waters()), DAYS));
+    }
+
+    /** @param scored options kept up for three days */
+    static Habitual of(Scored scored) {
         Losses losses = scored.losses();
         int best = losses.best();
         double perPercent = scored.stock() / 100;

@@ -1,7 +1,6 @@
 package startwater.score;
 
 import java.util.List;
-import startwater.drill.Decision;
 import startwater.drill.DrillRun;
 import startwater.drill.Scenario;
 import startwater.drill.Seen;
@@ -32,7 +31,7 @@ public final class Review {
                 .average()
                 .orElse(Double.NaN);
         boolean dangerous = verdicts.stream().anyMatch(v -> v.scored() && v.word() == Verdict.Word.DANGEROUS);
-        double expected = expectedDeaths(run);
+        double expected = Expectation.deaths(s, run.past());
         int start = s.stockCount();
         return new RunSummary(
                 mark,
@@ -51,15 +50,5 @@ public final class Review {
     public static int alive(DrillRun run) {
         Seen last = run.past().last().seen();
         return last.alive() + last.toCome();
-    }
-
-    /** Deaths to be expected from these very decisions over the tanks the scenario allows, fish. */
-    private static double expectedDeaths(DrillRun run) {
-        Scenario s = run.scenario();
-        List<Decision> decisions = run.past().visits().stream()
-                .filter(v -> v.asked() && v.decision() != null)
-                .map(v -> java.util.Objects.requireNonNull(v.decision()))
-                .toList();
-        return decisions.isEmpty() ? 0 : Expectation.deaths(s, run.past());
     }
 }

@@ -8,8 +8,9 @@ final class RuledDoses {
     private static final double SHORT_SHARE = 0.1;
 
     private static final double LOW_ALKALINITY = 80;
-    private static final double ALKALINITY_GOAL = 120;
+    /** From under 80 this never passes the 120 that is aimed at. */
     private static final double ALKALINITY_STEP = 30;
+
     private static final double BUFFER_APART_HOURS = 20;
     private static final double LEAST_ALKALINITY = 10;
     private static final double MOST_CHANGE = 0.5;
@@ -46,10 +47,11 @@ final class RuledDoses {
         if (!(alkalinity < LOW_ALKALINITY) || book.hoursSinceBuffer() < BUFFER_APART_HOURS) {
             return 0;
         }
-        double lift = Math.min(ALKALINITY_STEP, ALKALINITY_GOAL - alkalinity);
-        double after =
-                book.toxicAmmonia() * (1 - change) * (alkalinity + lift) / Math.max(LEAST_ALKALINITY, alkalinity);
-        return after > stop ? 0 : Math.rint(Math.min(book.bicarbonateLeftG(), book.bicarbonateFor(lift)));
+        double after = book.toxicAmmonia()
+                * (1 - change)
+                * (alkalinity + ALKALINITY_STEP)
+                / Math.max(LEAST_ALKALINITY, alkalinity);
+        return after > stop ? 0 : Math.rint(Math.min(book.bicarbonateLeftG(), book.bicarbonateFor(ALKALINITY_STEP)));
     }
 
     /** Rule 9: at most half at once, and no jump of more than two degrees. */

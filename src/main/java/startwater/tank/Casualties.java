@@ -22,6 +22,7 @@ final class Casualties {
     private double[] lower = upper;
     private double[] grown = upper;
     private final double[] least = new double[Stressor.COUNT];
+    private final double[] leastUpper = new double[Stressor.COUNT];
     private final double[] killRate = new double[Stressor.COUNT];
     private final double[] slope = new double[Stressor.COUNT];
     private final double[] lowSlope = new double[Stressor.COUNT];
@@ -55,11 +56,13 @@ final class Casualties {
         slope[stressor] = curve.slopePerDay();
         lowSlope[stressor] = curve.lowSlopePerDay();
         least[stressor] = Double.POSITIVE_INFINITY;
+        leastUpper[stressor] = Double.POSITIVE_INFINITY;
         for (int s = 0; s < strata; s++) {
             double scale = p.sensitivity().at(s) * sizeScale;
             int at = stressor * strata + s;
             upper[at] = curve.threshold() * scale;
             lower[at] = lowSlope[stressor] > 0 ? curve.lowThreshold() * scale : upper[at];
+            leastUpper[stressor] = Math.min(leastUpper[stressor], upper[at]);
             least[stressor] = Math.min(least[stressor], Math.min(upper[at], lower[at]));
         }
     }
@@ -203,7 +206,7 @@ final class Casualties {
         return x < SERIES_UP_TO ? 1 - x * (1 - x * (0.5 - x * (1.0 / 6 - x * (1.0 / 24)))) : Relaxation.decay(x);
     }
 
-    /** What an exposure that moves so over a step may put into the hazard, by the curve's steeper slope. */
+    /** What an exposure that moves so over a step may put into the hazard, by the steepest slope in reach. */
     double doubt(double[] y, double[] before, double[] after, double dt) {
         double most = crossing;
         for (int i = 0; i < Stressor.COUNT; i++) {
@@ -212,7 +215,7 @@ final class Casualties {
             double reach = Math.max(y[DAMAGE + i], Math.max(c0, c1));
             if (c0 != c1 && reach > least[i]) {
                 double x = killRate[i] * dt;
-                double steep = reach > upper[i * strata] ? slope[i] + lowSlope[i] : lowSlope[i];
+                double steep = reach > leastUpper[i] ? slope[i] + lowSlope[i] : lowSlope[i];
                 most = Math.max(most, steep * dt * Math.abs(c1 - c0) * x / (2 + x));
             }
         }

@@ -1,6 +1,8 @@
 package startwater.score;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.Locale;
 import java.util.Objects;
@@ -68,6 +70,40 @@ class MarksTest {
     }
 
     @Test
+    void eightPercentIsRoundingUpwardsAndDownwards() {
+        for (double exact : new double[] {0.038, 120}) {
+            assertThat(WorkingMark.of(1.07 * exact, exact).right()).isTrue();
+            assertThat(WorkingMark.of(0.93 * exact, exact).right()).isTrue();
+            assertThat(WorkingMark.of(1.09 * exact, exact).right()).isFalse();
+            assertThat(WorkingMark.of(0.91 * exact, exact).right()).isFalse();
+        }
+        assertThat(WorkingMark.of(60, 40).relativeError()).isCloseTo(0.5, within(1e-12));
+    }
+
+    /** Ammonium in place of its nitrogen is 1.288 times too much, ammonia 1.216 times: 1.252 lies half-way. */
+    @Test
+    void aSlipIsNamedWithinFivePercentAndTheNearestOfTwo() {
+        assertThat(WorkingMark.of(1.288 * 1.04, 1).slip()).isEqualTo(UnitSlip.AS_AMMONIUM);
+        assertThat(WorkingMark.of(1.288 * 1.06, 1).slip()).isNull();
+        assertThat(WorkingMark.of(1.216 * 0.94, 1).slip()).isNull();
+        assertThat(WorkingMark.of(1.245, 1).slip()).isEqualTo(UnitSlip.AS_AMMONIA);
+        assertThat(WorkingMark.of(1.258, 1).slip()).isEqualTo(UnitSlip.AS_AMMONIUM);
+    }
+
+    @Test
+    void aRightSumIsWorthAHundredASlipHalfAndAnyOtherNothing() {
+        assertThat(WorkingMark.of(0.04, 0.038).mark()).isEqualTo(100);
+        assertThat(WorkingMark.of(1.216, 1).mark()).isEqualTo(50);
+        assertThat(WorkingMark.of(0.06, 0.038).mark()).isZero();
+    }
+
+    @Test
+    void anExactValueOfNothingIsRefused() {
+        assertThatThrownBy(() -> WorkingMark.of(1, 0)).hasMessageContaining("over 0, not 0.0");
+        assertThatThrownBy(() -> WorkingMark.of(1, Double.NaN)).hasMessageContaining("not NaN");
+    }
+
+    @Test
     void oneBlockOffIsHumanTwoAreNamed() {
         DrillRun run =
                 DrillRun.start(Library.shipped().scenario("hungry-second-week").get(), 1, DrillRun.Pace.LEARNER);
@@ -80,5 +116,37 @@ class MarksTest {
         assertThat(mark.total()).isEqualTo(2);
         assertThat(mark.right()).isEqualTo(1);
         assertThat(Objects.requireNonNull(mark.worst()).pad()).isEqualTo(Pad.NITRITE);
+    }
+
+    @Test
+    void theWorstReadingIsTheFarthestOffUpwardsOrDownwards() {
+        DrillRun run =
+                DrillRun.start(Library.shipped().scenario("hungry-second-week").get(), 1, DrillRun.Pace.LEARNER);
+        DippedStrip strip = run.dip(1);
+        double alkalinity = strip.position(Pad.ALKALINITY);
+        double ph = strip.position(Pad.PH);
+        assertThat(7 - ph).as("both are off").isBetween(1.5, alkalinity);
+        Written low = new Written(Pad.ALKALINITY, 0, 1, strip.number());
+        Written high = new Written(Pad.PH, 14, 1, strip.number());
+        for (Written first : new Written[] {low, high}) {
+            run.erase(low);
+            run.erase(high);
+            run.write(first);
+            run.write(first.equals(low) ? high : low);
+            assertThat(ReadingMark.of(run, run.now()))
+                    .isEqualTo(new ReadingMark(2, 0, new ReadingMark.Off(Pad.ALKALINITY, -alkalinity)));
+        }
+        run.erase(low);
+        assertThat(ReadingMark.of(run, run.now()).worst()).isEqualTo(new ReadingMark.Off(Pad.PH, 7 - ph));
+    }
+
+    /** The ammonia pad has nine blocks. */
+    @Test
+    void aReadingOfAStripThatNobodyDippedIsOffByTheWholeScale() {
+        DrillRun run =
+                DrillRun.start(Library.shipped().scenario("hungry-second-week").get(), 1, DrillRun.Pace.LEARNER);
+        run.write(new Written(Pad.AMMONIA, 4, 1, 3));
+        assertThat(ReadingMark.of(run, run.now()))
+                .isEqualTo(new ReadingMark(1, 0, new ReadingMark.Off(Pad.AMMONIA, 9)));
     }
 }

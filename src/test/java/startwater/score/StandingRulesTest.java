@@ -3,7 +3,6 @@ package startwater.score;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import startwater.drill.Calendar;
 import startwater.drill.Decision;
@@ -11,63 +10,11 @@ import startwater.drill.Decision.Air;
 import startwater.drill.Decision.FilterCare;
 import startwater.drill.Decision.FollowUp;
 import startwater.drill.DrillLog;
-import startwater.drill.Scenario;
 import startwater.strip.FishMood;
 import startwater.strip.Pad;
-import startwater.water.UnionisedAmmonia;
 
 /** The standing rules as they are taught, number by number. Rules 13 and 14 have a test of their own as well. */
-class StandingRulesTest {
-    private static final StandingRules RULES = new StandingRules();
-    private static final Scenario CATFISH = TrialScenario.secondWeek(200);
-    private static final double PH = 8;
-
-    private Scenario drill = CATFISH;
-    private double temperature = 26;
-    private double oxygen = 7;
-    private boolean air = true;
-    private int found;
-    private int hours = 12;
-    private FishMood mood = FishMood.CALM;
-    private @Nullable Notebook book;
-    private int minute = 10 * Calendar.DAY;
-
-    /** A visit with all pads read; toxic ammonia is what is asked for. */
-    private Notebook visit(double toxic, double nitrite, double alkalinity, double chloride) {
-        return visit(toxic / UnionisedAmmonia.fraction(PH, temperature), nitrite, PH, alkalinity, chloride);
-    }
-
-    private Notebook visit(double tan, double nitrite, double ph, double alkalinity, double chloride) {
-        Notebook at = come();
-        at.read(Pad.AMMONIA, tan);
-        at.read(Pad.NITRITE, nitrite);
-        at.read(Pad.PH, ph);
-        at.read(Pad.ALKALINITY, alkalinity);
-        at.read(Pad.CHLORIDE, chloride);
-        return at;
-    }
-
-    private Notebook come() {
-        Notebook at = book == null ? new Notebook(drill) : book;
-        book = at;
-        at.arrive(
-                minute,
-                minute + hours * 60,
-                new Notebook.Sight(temperature, oxygen, mood, air, 100, found, 240 - found, 0));
-        minute += hours * 60;
-        return at;
-    }
-
-    private static Decision decide(Notebook at) {
-        return RULES.decide(at);
-    }
-
-    private static void says(Notebook at, double feed, double change, int rule) {
-        assertThat(decide(at).feed()).as("feed").isEqualTo(feed);
-        assertThat(decide(at).change()).as("change").isEqualTo(change);
-        assertThat(RULES.ruling(at).rules()).contains(rule);
-    }
-
+class StandingRulesTest extends RuleVisits {
     @Test
     void rules1To4AtEachOfTheirLines() {
         says(visit(0.029, 0, 120, 200), 1, 0, 1);
