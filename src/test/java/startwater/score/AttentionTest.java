@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import startwater.drill.Actor;
 import startwater.drill.Calendar;
@@ -16,6 +17,7 @@ import startwater.drill.Written;
 import startwater.strip.Pad;
 
 /** Somebody who looks again half-way, and somebody who knows and is called. */
+@Tag("slow")
 class AttentionTest {
     private static final Scenario SCENARIO = TrialScenario.secondWeek(15);
 

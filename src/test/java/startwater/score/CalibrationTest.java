@@ -17,6 +17,7 @@ import startwater.tank.TankReadings;
  * The belief is honest: for tanks drawn from the prior and read as the model says, the truth's rank among the plausible
  * tanks is even and nine in ten truths lie in the ninety percent interval (simulation-based calibration, Talts et al. 2018).
  */
+@Tag("slow")
 class CalibrationTest {
     private static final List<ToDoubleFunction<TankSim>> QUANTITIES = List.of(
             t -> t.state()[TankLayout.TAN],

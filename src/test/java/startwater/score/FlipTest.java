@@ -17,6 +17,7 @@ import startwater.quantity.Stream;
 import startwater.strip.Pad;
 
 /** The sentence that would have changed the answer is true when the changed case is scored anew. */
+@Tag("slow")
 class FlipTest {
     private static final List<Scenario> SCENARIOS =
             List.of(TrialScenario.secondWeek(15), TrialScenario.secondWeek(60), TrialScenario.awayAfter(20));

@@ -2,11 +2,13 @@ package startwater.score;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import startwater.drill.Decision;
 import startwater.drill.Scenario;
 
 /** The same choice kept up for three days, and choices that another view accepts. */
+@Tag("slow")
 class HabitTest {
     private static final Scenario SCENARIO = TrialScenario.secondWeek(15);
 

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.ForkJoinPool;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import startwater.drill.Actor;
 import startwater.drill.Decision;
@@ -17,6 +18,7 @@ import startwater.drill.VisitRecord;
 import startwater.drill.Written;
 import startwater.strip.Pad;
 
+@Tag("slow")
 class JudgeTest {
     private static final Scenario SCENARIO = TrialScenario.secondWeek(15);
 

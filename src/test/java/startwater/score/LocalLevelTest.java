@@ -14,6 +14,7 @@ import startwater.quantity.Stream;
  * A level that drifts and is read with noise: weighing and resampling against the exact filter. On a fine grid of levels
  * the weights must give the exact figures; with particles they must come as near as chance allows.
  */
+@Tag("slow")
 class LocalLevelTest {
     private static final ReferenceTable TABLE = ReferenceTable.read("decision/local-level.csv");
     private static final double[] FIVE = {1.2, 0.7, 1.9, 2.4, 1.8};

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Locale;
 import java.util.Objects;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -15,6 +16,7 @@ import startwater.drill.DrillRun;
 import startwater.drill.Written;
 import startwater.strip.Pad;
 
+@Tag("slow")
 class MarksTest {
     @ParameterizedTest
     @EnumSource(UnitSlip.Quantity.class)

@@ -34,6 +34,7 @@ import startwater.text.VisitFacts;
  * What must hold of any judge, whatever the right mark is, on the shipped drills: two runs that differ in what must not
  * matter get the same, and more knowledge is never worth less.
  */
+@Tag("slow")
 class MetamorphicTest {
     private static final int FEW = 1;
     private static final int FEW_TURNS = 3;

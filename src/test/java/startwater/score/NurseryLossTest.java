@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import startwater.drill.Decision;
 import startwater.drill.DrillLog;
@@ -15,6 +16,7 @@ import startwater.drill.VisitRecord;
 import startwater.fish.Stressor;
 
 /** Fish that die while they wait in a nursery count wherever deaths count. */
+@Tag("slow")
 class NurseryLossTest {
     private static final Scenario CROWDED = BentDrill.beside("crowded")
             .setIn("nursery", "  mediaAreaM2", 26)

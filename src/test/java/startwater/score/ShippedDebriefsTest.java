@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestFactory;
 import startwater.content.Library;
 import startwater.drill.DrillRun;
@@ -18,6 +19,7 @@ import startwater.text.Language;
 import startwater.text.Texts;
 
 /** What every shipped drill owes whoever plays it: an empty play does not pass, and the debrief ends where the file says. */
+@Tag("slow")
 class ShippedDebriefsTest {
     /** Enough to tell which rule speaks and whether a play passes; too few for a mark. */
     private static final int WATERS = 4;

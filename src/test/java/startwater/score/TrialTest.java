@@ -9,6 +9,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import startwater.drill.Decision;
 import startwater.drill.DrillRun;
@@ -18,6 +19,7 @@ import startwater.drill.VisitRecord;
 import startwater.score.DrillTrial.Row;
 
 /** Trials of a drill by policies: what they count, that they can be taken up again, and what makes a drill fit. */
+@Tag("slow")
 class TrialTest {
     private static final TrialPlan SMALL = new TrialPlan(4, 1, 2, 2, false, 3);
     private static final Scenario DRILL =

@@ -9,9 +9,11 @@ import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Every sentence of the explanation has a case where it must appear and one where it must not. */
+@Tag("slow")
 class WhyTableTest {
     /** Key, the case where it must appear, the case where it must not. */
     private static final String TABLE = """
