@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Locale;
 import java.util.Objects;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -16,7 +15,6 @@ import startwater.drill.DrillRun;
 import startwater.drill.Written;
 import startwater.strip.Pad;
 
-@Tag("slow")
 class MarksTest {
     @ParameterizedTest
     @EnumSource(UnitSlip.Quantity.class)
