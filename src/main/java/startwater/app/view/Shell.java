@@ -110,6 +110,7 @@ public final class Shell extends BorderPane implements Frame, SideBar.Acts {
             if (desk.chosen()) {
                 askCoach();
             }
+            Background.run(() -> library.readAhead(language.code()), read -> {});
         });
     }
 
