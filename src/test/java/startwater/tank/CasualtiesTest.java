@@ -25,7 +25,7 @@ class CasualtiesTest {
     private static final double LOW_SLOPE = 0.0143;
     private static final double[] SCALES = {0.5, 1, 2};
 
-    private final TankParameters p = parameters(SCALES);
+    private final TankParameters p = TestTank.cubicMetre(SCALES);
     private final double[] from = new double[TankLayout.length(3)];
     private final double[] to = new double[TankLayout.length(3)];
     private final double[] before = new double[Stressor.COUNT];
@@ -36,25 +36,6 @@ class CasualtiesTest {
         for (int s = 0; s < SCALES.length; s++) {
             from[survivors(s)] = 1;
         }
-    }
-
-    private static TankParameters parameters(double... scales) {
-        return new TankParameters(
-                Species.byId("nile-tilapia"),
-                1000,
-                10,
-                1,
-                1,
-                1,
-                2,
-                0.1,
-                0.4,
-                600e-6,
-                0,
-                0.32,
-                25,
-                2,
-                Sensitivity.of(scales));
     }
 
     private void prepared(double ammoniaScale) {
@@ -197,7 +178,7 @@ class CasualtiesTest {
         step(3, 3, 3.1, 0.01);
         double doubt = casualties.doubt(from, before, after, 0.01);
         Casualties turned = new Casualties();
-        turned.prepare(from, parameters(2, 1, 0.5), Species.byId("nile-tilapia"), 1);
+        turned.prepare(from, TestTank.cubicMetre(2, 1, 0.5), Species.byId("nile-tilapia"), 1);
         turned.step(from, to, before, after, 0.01);
         assertThat(turned.doubt(from, before, after, 0.01)).isEqualTo(doubt);
     }

@@ -9,29 +9,13 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
-import startwater.fish.Species;
 import startwater.fish.Stressor;
 
 /** The first state of a system, and counts that set it right. */
 class TankStartTest {
     private static final Offset<Double> EXACT = within(1e-9);
 
-    private final TankParameters p = new TankParameters(
-            Species.byId("nile-tilapia"),
-            1000,
-            10,
-            1,
-            1,
-            1,
-            2,
-            0.1,
-            0.4,
-            600e-6,
-            0,
-            0.32,
-            25,
-            2,
-            Sensitivity.of(0.8, 1.2));
+    private final TankParameters p = TestTank.cubicMetre(0.8, 1.2);
 
     private double[] filled() {
         return TankStart.filled(p, new SourceWater(24, 0.3, 0.1, 5, 2, 2.05, 8, 30, 0.2, 0.1), 0.5, 0.25);

@@ -26,6 +26,26 @@ final class TestTank {
     private double alkalinityKept;
     private double ammoniaMgPerLDay;
 
+    /** A cubic metre of Nile tilapia, 32 % protein. @param sensitivity of each stratum, multiples of the usual threshold */
+    static TankParameters cubicMetre(double... sensitivity) {
+        return new TankParameters(
+                Species.byId("nile-tilapia"),
+                1000,
+                10,
+                1,
+                1,
+                1,
+                2,
+                0.1,
+                0.4,
+                600e-6,
+                0,
+                0.32,
+                25,
+                2,
+                Sensitivity.of(sensitivity));
+    }
+
     private TestTank(TankParameters parameters, double[] y, Controls controls, Stepper stepper) {
         this.parameters = parameters;
         this.y = y;

@@ -110,7 +110,8 @@ public final class Shell extends BorderPane implements Frame, SideBar.Acts {
             if (desk.chosen()) {
                 askCoach();
             }
-            Background.run(() -> library.readAhead(language.code()), read -> {});
+            String spoken = language.code();
+            Background.run(() -> library.readAhead(spoken), read -> {});
         });
     }
 
